@@ -1,0 +1,32 @@
+package hingewise.rulebook;
+
+import java.math.BigDecimal;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * One state of opening, reached from its parent by one step.
+ *
+ * @param parent the state it is reached from; empty when reached from closed
+ * @param minutes for this step alone, in and out again
+ * @param cost consumables of this step, in the bench's currency
+ * @param damages causes the step may bring about, and the chance of each
+ * @param cautions cautions to show before the step
+ */
+public record Access(
+        String id,
+        String label,
+        Optional<String> parent,
+        double minutes,
+        BigDecimal cost,
+        Map<String, Double> damages,
+        Set<String> cautions,
+        Set<String> families,
+        Grounds grounds) {
+    public Access {
+        damages = Ordered.copyOf(damages);
+        cautions = Ordered.copyOf(cautions);
+        families = Set.copyOf(families);
+    }
+}

@@ -1,0 +1,84 @@
+package hingewise.rulebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Everything the program knows about folding phones: each map is keyed by id, in the order written. A rule book that
+ * was read without problems refers to nothing it does not hold.
+ *
+ * @param title what the rule book calls itself
+ * @param reliability how far each kind of evidence is believed where an observation says nothing else
+ */
+public record RuleBook(
+        String title,
+        Bench bench,
+        Words words,
+        Map<EvidenceKind, Reliability> reliability,
+        Map<String, Component> components,
+        Map<String, Family> families,
+        Map<String, History> histories,
+        Map<String, Cause> causes,
+        Map<String, Observation> observations,
+        Map<String, Choice> choices,
+        Map<String, Confirmation> confirmations,
+        Map<String, Access> access,
+        Map<String, Part> parts,
+        Map<String, Caution> cautions,
+        List<RuleCase> cases) {
+    public RuleBook {
+        reliability = Map.copyOf(reliability);
+        components = Ordered.copyOf(components);
+        families = Ordered.copyOf(families);
+        histories = Ordered.copyOf(histories);
+        causes = Ordered.copyOf(causes);
+        observations = Ordered.copyOf(observations);
+        choices = Ordered.copyOf(choices);
+        confirmations = Ordered.copyOf(confirmations);
+        access = Ordered.copyOf(access);
+        parts = Ordered.copyOf(parts);
+        cautions = Ordered.copyOf(cautions);
+        cases = List.copyOf(cases);
+    }
+
+    /** The causes a phone of this family can have. */
+    public List<Cause> causesOf(String family) {
+        Set<String> has = family(family).components();
+        return causes.values().stream().filter(c -> has.contains(c.component())).toList();
+    }
+
+    /** The observations that can be asked of this family. */
+    public List<Observation> observationsOf(String family) {
+        return observations.values().stream()
+                .filter(o -> o.families().contains(family))
+                .toList();
+    }
+
+    /**
+     * The family of this id.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public Family family(String id) {
+        return Optional.ofNullable(families.get(id))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "no family \"" + id + "\"; there are " + String.join(", ", families.keySet())));
+    }
+
+    /** The access steps from closed to this state, outermost first; empty for a closed phone. */
+    public List<Access> pathTo(Optional<String> state) {
+        List<Access> path = new ArrayList<>();
+        for (Optional<String> at = state; at.isPresent(); ) {
+            Access step = access.get(at.get());
+            if (step == null) {
+                throw new IllegalArgumentException("no access state \"" + at.get() + "\"");
+            }
+            path.add(0, step);
+            at = step.parent();
+        }
+        return List.copyOf(path);
+    }
+}
