@@ -1,0 +1,42 @@
+package hingewise.inference;
+
+/**
+ * The search for a cheap way to solve a problem: in which order the parents enter the chains of ORs, then in which order
+ * variables are summed out. All chains follow one ranking of the parents, so that findings that share causes are worked
+ * through side by side.
+ *
+ * @param rank the ranking of the problem's variables
+ * @param model the tables under that ranking
+ * @param elimination the order of summing out
+ */
+record Ordering(int[] rank, Model model, Elimination elimination) {
+    /** Below this many table cells more searching costs more than it can save. */
+    private static final double CHEAP = 1 << 12;
+
+    private static final int MOST_TRIES = 40;
+
+    /** Tries several rankings and keeps the cheapest; the more the best one costs, the longer it searches. */
+    static Ordering search(Problem problem) {
+        Ordering best = of(problem, Rankings.byElimination(problem, 0), 0, Double.POSITIVE_INFINITY);
+        for (int tries = 1; tries < MOST_TRIES && worthMore(best.elimination.cost(), tries); tries++) {
+            int[] rank = tries % 2 == 1
+                    ? Rankings.byFrontier(problem, tries / 2)
+                    : Rankings.byElimination(problem, tries / 2);
+            Ordering next = of(problem, rank, tries / 4, best.elimination.cost());
+            if (next.elimination.cost() < best.elimination.cost()) {
+                best = next;
+            }
+        }
+        return best;
+    }
+
+    private static boolean worthMore(double cost, int tries) {
+        return cost > CHEAP * tries;
+    }
+
+    /** The ordering that a given ranking leads to. */
+    static Ordering of(Problem problem, int[] rank, int tie, double limit) {
+        Model model = new Model(problem, rank);
+        return new Ordering(rank, model, Elimination.minFill(model.count(), model.scopes(), tie, limit));
+    }
+}

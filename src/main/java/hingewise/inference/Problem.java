@@ -1,0 +1,110 @@
+package hingewise.inference;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The part of a network that matters for a question, with the role of each variable.
+ *
+ * @param kept the variables kept, parents first
+ * @param index place of each in {@code kept}
+ * @param roles role of each
+ */
+record Problem(List<Variable> kept, Map<String, Integer> index, Role[] roles) {
+
+    /**
+     * A noisy-OR with its certain parents worked into the leak; {@code parents} are places in {@code kept}. The chance
+     * that the leak does not act is kept beside it, so that neither is got by subtraction.
+     */
+    record Or(double leak, double noLeak, int[] parents, double[] strengths) {}
+
+    /** Drops every variable that is neither in {@code needed} nor an ancestor of one: summed out, each gives 1. */
+    static List<Variable> relevant(Network network, Set<String> needed) {
+        Set<String> keep = new HashSet<>();
+        List<String> open = new ArrayList<>(needed);
+        while (!open.isEmpty()) {
+            String name = open.remove(open.size() - 1);
+            if (keep.add(name)) {
+                open.addAll(network.variable(name).mechanism().parents());
+            }
+        }
+        return network.variables().stream()
+                .filter(variable -> keep.contains(variable.name()))
+                .toList();
+    }
+
+    static Problem of(List<Variable> kept, Map<String, Role> roles) {
+        Map<String, Integer> index = new HashMap<>();
+        Role[] all = new Role[kept.size()];
+        for (int i = 0; i < all.length; i++) {
+            index.put(kept.get(i).name(), i);
+            all[i] = roles.getOrDefault(kept.get(i).name(), Role.FREE);
+        }
+        return new Problem(kept, index, all);
+    }
+
+    int size() {
+        return kept.size();
+    }
+
+    int indexOf(String name) {
+        Integer found = index.get(name);
+        if (found == null) {
+            throw new IllegalArgumentException(
+                    "'" + name + "' is not among the variables kept for this question; add it"
+                            + " to the wanted or the observed variables");
+        }
+        return found;
+    }
+
+    boolean fixed(int i) {
+        return roles[i] == Role.YES || roles[i] == Role.NO;
+    }
+
+    /** The noisy-OR with certain parents worked in and the others sorted by rank. */
+    Or reduced(NoisyOr or, int[] rank) {
+        double leak = or.leak();
+        double noLeak = 1 - or.leak();
+        List<Link> open = new ArrayList<>();
+        for (Link link : or.links()) {
+            int parent = indexOf(link.parent());
+            if (!fixed(parent)) {
+                open.add(link);
+            } else if (roles[parent] == Role.YES) {
+                leak = Chances.either(leak, link.strength());
+                noLeak *= 1 - link.strength();
+            }
+        }
+        open.sort(byRank(rank));
+        return new Or(
+                leak,
+                noLeak,
+                open.stream().mapToInt(link -> indexOf(link.parent())).toArray(),
+                open.stream().mapToDouble(Link::strength).toArray());
+    }
+
+    /** All links as the chain takes them: certain parents first, then by rank. */
+    List<Link> chained(NoisyOr or, int[] rank) {
+        Comparator<Link> certainFirst = Comparator.comparing(link -> !fixed(indexOf(link.parent())));
+        return or.links().stream()
+                .sorted(certainFirst.thenComparing(byRank(rank)))
+                .toList();
+    }
+
+    private Comparator<Link> byRank(int[] rank) {
+        return Comparator.comparingInt(link -> rank[indexOf(link.parent())]);
+    }
+
+    static String chainName(String child, String parent, Set<String> taken) {
+        String name = child + ".upTo." + parent;
+        while (taken.contains(name)) {
+            name += "_";
+        }
+        return name;
+    }
+}

@@ -1,0 +1,116 @@
+package hingewise.inference;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Rankings of a problem's variables that are likely to make good chains. */
+final class Rankings {
+    private Rankings() {}
+
+    /**
+     * The order in which min-fill sums variables out when every noisy-OR is a hub joined to each parent singly. That
+     * graph forgets the chains, so it shows which causes belong together.
+     */
+    static int[] byElimination(Problem problem, int tie) {
+        int size = problem.size();
+        List<int[]> scopes = new ArrayList<>();
+        for (int i = 0; i < size; i++) {
+            if (problem.roles()[i] == Role.NO) {
+                continue;
+            }
+            int[] parents = openParents(problem, i);
+            if (problem.kept().get(i).mechanism() instanceof Table) {
+                scopes.add(problem.fixed(i) ? parents : with(parents, i));
+            } else if (parents.length > 0) {
+                int hub = size + i;
+                scopes.add(new int[] {hub, i});
+                for (int parent : parents) {
+                    scopes.add(new int[] {hub, parent});
+                }
+            }
+        }
+        int[] order = Elimination.minFill(2 * size, scopes, tie, Double.POSITIVE_INFINITY)
+                .order();
+        int[] rank = new int[size];
+        for (int place = 0; place < order.length; place++) {
+            if (order[place] < size) {
+                rank[order[place]] = place;
+            }
+        }
+        return rank;
+    }
+
+    /**
+     * Places one variable after the other so that as few noisy-ORs as possible have some parents placed and others not.
+     * Such a front is what an OR chain must remember.
+     *
+     * @param start rotates which of equally good variables is taken
+     */
+    static int[] byFrontier(Problem problem, int start) {
+        int size = problem.size();
+        List<List<Integer>> usedBy = new ArrayList<>();
+        int[] left = new int[size];
+        int[] all = new int[size];
+        for (int i = 0; i < size; i++) {
+            usedBy.add(new ArrayList<>());
+        }
+        for (int i = 0; i < size; i++) {
+            if (problem.roles()[i] != Role.NO) {
+                int[] parents = openParents(problem, i);
+                for (int parent : parents) {
+                    usedBy.get(parent).add(i);
+                }
+                left[i] = parents.length;
+                all[i] = parents.length;
+            }
+        }
+        int[] rank = new int[size];
+        boolean[] placed = new boolean[size];
+        for (int place = 0; place < size; place++) {
+            int best = -1;
+            double bestScore = Double.POSITIVE_INFINITY;
+            for (int k = 0; k < size; k++) {
+                int v = (k + start * 7) % size;
+                double score = placed[v] ? Double.POSITIVE_INFINITY : frontier(usedBy.get(v), left, all);
+                if (score < bestScore) {
+                    best = v;
+                    bestScore = score;
+                }
+            }
+            placed[best] = true;
+            rank[best] = place;
+            for (int user : usedBy.get(best)) {
+                left[user]--;
+            }
+        }
+        return rank;
+    }
+
+    /** Opened less closed, and among equals the variable that brings what is open nearer to its end. */
+    private static double frontier(List<Integer> users, int[] left, int[] all) {
+        double score = 0;
+        for (int user : users) {
+            if (left[user] == all[user]) {
+                score += 1;
+            }
+            if (left[user] == 1) {
+                score -= 1;
+            }
+            score -= .01 / left[user];
+        }
+        return score;
+    }
+
+    private static int[] openParents(Problem problem, int i) {
+        return problem.kept().get(i).mechanism().parents().stream()
+                .mapToInt(problem::indexOf)
+                .filter(parent -> !problem.fixed(parent))
+                .toArray();
+    }
+
+    private static int[] with(int[] parents, int i) {
+        int[] scope = java.util.Arrays.copyOf(parents, parents.length + 1);
+        scope[parents.length] = i;
+        return scope;
+    }
+}

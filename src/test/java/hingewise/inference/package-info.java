@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.inference;
+
+import org.jspecify.annotations.NullMarked;
