@@ -7,12 +7,10 @@ import java.time.Instant;
  * An answer to a question of the rule book: a claim, a photo, a look or a measurement.
  *
  * @param about id of an observation or a choice
- * @param answer "yes", "no", {@link #CANT_TELL}, or an answer id of the choice
+ * @param answer an answer id of the question, or {@link #CANT_TELL}
  */
 public record Report(String id, Instant at, String by, EvidenceKind kind, String about, String answer, String remark)
         implements Entry {
-    public static final String YES = "yes";
-    public static final String NO = "no";
     /** Looked at, and it could not be told; says nothing either way, unlike "no". */
     public static final String CANT_TELL = "cant-tell";
 }

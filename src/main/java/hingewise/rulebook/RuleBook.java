@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Everything the program knows about folding phones: each map is keyed by id, in the order written. A rule book that
@@ -55,6 +56,21 @@ public record RuleBook(
         return observations.values().stream()
                 .filter(o -> o.families().contains(family))
                 .toList();
+    }
+
+    /** Everything that can be asked, choices first: they settle several observations at once. */
+    public List<Question> questions() {
+        return Stream.concat(
+                        choices.values().stream().map(Question::of),
+                        observations.values().stream().map(Question::of))
+                .toList();
+    }
+
+    /** The observation or choice of this id. */
+    public Optional<Question> question(String id) {
+        return Optional.ofNullable(choices.get(id))
+                .map(Question::of)
+                .or(() -> Optional.ofNullable(observations.get(id)).map(Question::of));
     }
 
     /**
