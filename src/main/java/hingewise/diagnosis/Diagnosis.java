@@ -1,0 +1,71 @@
+package hingewise.diagnosis;
+
+import hingewise.inference.Evidence;
+import hingewise.inference.Outlook;
+import hingewise.inference.Solution;
+import hingewise.inference.Solver;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What is probably wrong.
+ *
+ * @param causes every cause of the family, likeliest first
+ * @param combinations the likeliest sets of causes, likeliest first
+ * @param histories chance of each history by id, in the rule book's order
+ * @param readings the evidence used and left out
+ * @param solver holds the network that was solved
+ * @param evidence what was known of that network
+ * @param solution its solution
+ */
+public record Diagnosis(
+        List<RankedCause> causes,
+        List<LikelySet> combinations,
+        Map<String, Double> histories,
+        Readings readings,
+        Solver solver,
+        Evidence evidence,
+        Solution solution) {
+    public Diagnosis {
+        causes = List.copyOf(causes);
+        combinations = List.copyOf(combinations);
+    }
+
+    /** Chance of a cause by id, in 0–1; 0 for a cause the family cannot have. */
+    public double chanceOf(String cause) {
+        return causes.stream()
+                .filter(c -> c.cause().id().equals(cause))
+                .mapToDouble(RankedCause::probability)
+                .findFirst()
+                .orElse(0);
+    }
+
+    /** Chance that at least one of these causes is there, in 0–1. */
+    public double chanceOfAny(Collection<String> anyOf) {
+        Evidence none = evidence;
+        for (String cause : anyOf) {
+            none = none.no(Names.cause(cause));
+        }
+        return anyOf.isEmpty() ? 0 : -Math.expm1(solver.solve(none).logEvidence() - solution.logEvidence());
+    }
+
+    /** Chance of each cause by id if this one is there. */
+    public Map<String, Double> givenCause(String cause) {
+        return byCause(solver.solve(evidence.yes(Names.cause(cause))).probabilities());
+    }
+
+    /** What an observation not recorded yet would say: its chance, and the causes' chances either way. */
+    public CauseOutlook outlook(String observation) {
+        Outlook outlook = solution.outlook(Names.observation(observation));
+        return new CauseOutlook(outlook.yes(), byCause(outlook.ifYes()), byCause(outlook.ifNo()));
+    }
+
+    private Map<String, Double> byCause(Map<String, Double> byName) {
+        Map<String, Double> byCause = new LinkedHashMap<>();
+        causes.forEach(c -> byCause.put(
+                c.cause().id(), byName.getOrDefault(Names.cause(c.cause().id()), 0.0)));
+        return byCause;
+    }
+}

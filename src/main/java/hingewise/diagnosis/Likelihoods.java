@@ -1,0 +1,70 @@
+package hingewise.diagnosis;
+
+import hingewise.inference.Weighted;
+import hingewise.rulebook.EvidenceKind;
+import hingewise.rulebook.Observation;
+import hingewise.rulebook.Reliability;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** How likely the reports on an observation are, if it is so and if it is not. */
+final class Likelihoods {
+    private Likelihoods() {}
+
+    /** One likelihood per observation: different people and kinds are independent given what is so. */
+    static Map<String, Weighted> of(List<Reading> readings) {
+        Map<Looker, List<Reading>> byLooker =
+                readings.stream().collect(Collectors.groupingBy(Looker::of, LinkedHashMap::new, Collectors.toList()));
+        Map<String, Weighted> likelihoods = new LinkedHashMap<>();
+        byLooker.forEach((looker, own) -> {
+            Observation observation = own.get(0).observation();
+            List<Boolean> reports = own.stream().map(Reading::yes).toList();
+            likelihoods.merge(
+                    looker.observation(),
+                    repeated(observation, looker.kind(), reports),
+                    (a, b) -> new Weighted(a.ifYes() * b.ifYes(), a.ifNo() * b.ifNo()));
+        });
+        return likelihoods;
+    }
+
+    /**
+     * Looks of one person with nothing touched between share one underlying reading v: each report repeats it with
+     * chance ρ, else reads afresh, so that λ(F) = Σ_v P(v|F) Π_k [ρ·1(r_k = v) + (1 − ρ)·P(r_k|F)]. A fitful
+     * observation shows by chance at each look, so its looks share nothing.
+     */
+    static Weighted repeated(Observation observation, EvidenceKind kind, List<Boolean> reports) {
+        Reliability reliability = observation.reliability().get(kind);
+        if (reliability == null) {
+            throw new IllegalArgumentException("no reliability of a " + kind.id() + " on " + observation.id());
+        }
+        double falseYes = 1 - reliability.specificity();
+        double sensitivity = observation.fitful().isPresent()
+                ? observation.fitful().getAsDouble() * reliability.sensitivity()
+                        + (1 - observation.fitful().getAsDouble()) * falseYes
+                : reliability.sensitivity();
+        double repeat = observation.fitful().isPresent() ? 0 : observation.repeat();
+        return new Weighted(shared(sensitivity, repeat, reports), shared(falseYes, repeat, reports));
+    }
+
+    private static double shared(double chanceOfYes, double repeat, List<Boolean> reports) {
+        double seenYes = chanceOfYes;
+        double seenNo = 1 - chanceOfYes;
+        for (boolean yes : reports) {
+            double afresh = (1 - repeat) * (yes ? chanceOfYes : 1 - chanceOfYes);
+            seenYes *= (yes ? repeat : 0) + afresh;
+            seenNo *= (yes ? 0 : repeat) + afresh;
+        }
+        return seenYes + seenNo;
+    }
+
+    private record Looker(String by, EvidenceKind kind, String observation) {
+        static Looker of(Reading reading) {
+            return new Looker(
+                    reading.entry().by(),
+                    reading.entry().kind(),
+                    reading.observation().id());
+        }
+    }
+}
