@@ -1,0 +1,106 @@
+package hingewise.costing;
+
+import hingewise.rulebook.Access;
+import hingewise.rulebook.Part;
+import hingewise.rulebook.RuleBook;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/** Prices of parts and of the bench's time, for one family. */
+public final class RepairCosts {
+    private static final BigDecimal MINUTES_PER_HOUR = BigDecimal.valueOf(60);
+
+    private final RuleBook rules;
+    private final PriceBook prices;
+    private final String family;
+    private final CurrencyUnit currency;
+
+    /** @throws MixedCurrencyException if an offer is in another currency than the bench's figures */
+    public RepairCosts(RuleBook rules, PriceBook prices, String family) {
+        this.rules = rules;
+        this.prices = prices;
+        this.family = family;
+        this.currency = CurrencyUnit.of(rules.bench().currency());
+        for (Offer offer : prices.offers()) {
+            if (!offer.price().getCurrencyUnit().equals(currency)) {
+                throw new MixedCurrencyException(offer, currency);
+            }
+        }
+    }
+
+    /** An exact amount in the bench's currency. */
+    public Money money(BigDecimal amount) {
+        return Money.of(currency, amount, RoundingMode.HALF_EVEN);
+    }
+
+    /** An expected value, rounded to the currency's minor unit. */
+    public Money expected(double amount) {
+        return money(BigDecimal.valueOf(amount));
+    }
+
+    /** What this much work costs. */
+    public Money labour(double minutes) {
+        return money(rules.bench()
+                .labourPerHour()
+                .multiply(BigDecimal.valueOf(minutes))
+                .divide(MINUTES_PER_HOUR, 6, RoundingMode.HALF_EVEN));
+    }
+
+    public Money priceOfFailure() {
+        return money(rules.bench().priceOfFailure());
+    }
+
+    /** Hands-on minutes from closed to this state and back. */
+    public double accessMinutes(Optional<String> access) {
+        return rules.pathTo(access).stream().mapToDouble(Access::minutes).sum();
+    }
+
+    /** Consumables used on the way to this state. */
+    public Money accessCost(Optional<String> access) {
+        return rules.pathTo(access).stream()
+                .map(Access::cost)
+                .map(this::money)
+                .reduce(money(BigDecimal.ZERO), Money::plus);
+    }
+
+    /** The parts of this family that renew a component. */
+    public List<Part> partsRenewing(String component) {
+        return rules.parts().values().stream()
+                .filter(p -> p.families().contains(family) && p.renews().contains(component))
+                .toList();
+    }
+
+    /** The cheapest offer of a part. */
+    public Optional<Offer> offer(String part) {
+        return prices.cheapest(part);
+    }
+
+    /** Price of a part and of all that must be bought with it, as far as it has offers. */
+    public Optional<Money> bundlePrice(Part part) {
+        return offer(part.id())
+                .map(own -> part.alongside().stream()
+                        .flatMap(p -> offer(p).stream())
+                        .map(Offer::price)
+                        .reduce(own.price(), Money::plus));
+    }
+
+    /** The least it costs to renew a component, labour included; empty where no part with an offer renews it. */
+    public Optional<Money> toRenew(String component) {
+        return partsRenewing(component).stream()
+                .flatMap(p -> bundlePrice(p).map(m -> m.plus(labour(p.minutes()))).stream())
+                .min(Comparator.naturalOrder());
+    }
+
+    /** Sum of prices of lines that have an offer. */
+    public Money total(Collection<OrderLine> lines) {
+        return lines.stream()
+                .flatMap(l -> l.offer().stream().map(o -> o.price().multipliedBy(l.quantity())))
+                .reduce(money(BigDecimal.ZERO), Money::plus);
+    }
+}
