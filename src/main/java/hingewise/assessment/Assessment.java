@@ -1,0 +1,36 @@
+package hingewise.assessment;
+
+import hingewise.casefile.CaseFile;
+import hingewise.costing.OrderLine;
+import hingewise.diagnosis.Diagnosis;
+import hingewise.planning.Step;
+import hingewise.rulebook.Observation;
+import java.util.List;
+
+/**
+ * Everything the program knows about a case.
+ *
+ * @param tryFirst what to confirm or try, best first; only questions while a caution stops the work
+ * @param parts what to order now
+ * @param cautions those that stop the work first
+ * @param untested observations that can be asked and have no answer, in the rule book's order
+ */
+public record Assessment(
+        CaseFile file,
+        Diagnosis diagnosis,
+        List<Step> tryFirst,
+        List<OrderLine> parts,
+        List<ShownCaution> cautions,
+        List<Observation> untested) {
+    public Assessment {
+        tryFirst = List.copyOf(tryFirst);
+        parts = List.copyOf(parts);
+        cautions = List.copyOf(cautions);
+        untested = List.copyOf(untested);
+    }
+
+    /** Whether a caution forbids going on. */
+    public boolean stopped() {
+        return cautions.stream().anyMatch(ShownCaution::stops);
+    }
+}
