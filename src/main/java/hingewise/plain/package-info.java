@@ -1,4 +1,4 @@
-/** Plain words about bad input: quoting what cannot be trusted, and guessing what was meant. */
+/** Text from outside, made fit to be shown. */
 @NullMarked
 package hingewise.plain;
 

@@ -20,8 +20,8 @@ import java.util.Set;
 final class CaseFormat {
     private static final String NAME = "hingewise-case";
     private static final int VERSION = 1;
-    private static final Set<String> CASE_KEYS = Set.of("format", "version", "title", "invented", "phone", "entries");
-    private static final Set<String> PHONE_KEYS = Set.of("family", "label");
+    private static final List<String> CASE_KEYS = List.of("format", "version", "title", "invented", "phone", "entries");
+    private static final List<String> PHONE_KEYS = List.of("family", "label");
     private static final JsonFactory JSON = new JsonFactory();
 
     private CaseFormat() {}

@@ -3,13 +3,13 @@ package hingewise.casefile.store;
 import com.fasterxml.jackson.core.JsonGenerator;
 import hingewise.casefile.Entry;
 import hingewise.casefile.Report;
-import hingewise.plain.Nearest;
 import hingewise.plain.Quoted;
 import hingewise.rulebook.EvidenceKind;
+import hingewise.rulebook.NearestId;
 import java.io.IOException;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** How one entry of the timeline is written: its {@code kind} decides which other keys it has. */
 final class EntryFormat {
@@ -18,7 +18,7 @@ final class EntryFormat {
         Entry read(Fields fields);
     }
 
-    private static final Set<String> REPORT_KEYS = Set.of("id", "at", "by", "kind", "about", "answer", "remark");
+    private static final List<String> REPORT_KEYS = List.of("id", "at", "by", "kind", "about", "answer", "remark");
     private static final Map<String, Kind> KINDS = kinds();
 
     private EntryFormat() {}
@@ -38,7 +38,8 @@ final class EntryFormat {
             throw fields.source()
                     .problem(
                             fields.value("kind").at(),
-                            "no entry is of the kind " + Quoted.of(kind) + Nearest.advice(kind, KINDS.keySet()));
+                            "no entry is of the kind " + Quoted.of(kind) + ". "
+                                    + NearestId.advice(kind, KINDS.keySet()));
         }
         return known.read(fields);
     }

@@ -1,8 +1,8 @@
 package hingewise.casefile.store;
 
 import hingewise.casefile.store.Json.Member;
-import hingewise.plain.Nearest;
 import hingewise.plain.Quoted;
+import hingewise.rulebook.NearestId;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.Collection;
@@ -30,7 +30,8 @@ record Fields(Source source, String owner, Json.Members object) {
             if (!keys.contains(member.getKey())) {
                 throw source.problem(
                         member.getValue().at(),
-                        owner + " has no key " + Quoted.of(member.getKey()) + Nearest.advice(member.getKey(), keys));
+                        owner + " has no key " + Quoted.of(member.getKey()) + ". "
+                                + NearestId.advice(member.getKey(), keys));
             }
         }
     }

@@ -50,20 +50,20 @@ class CaseFileRefusalTest {
             "version": 1     | "version": "1"   | :3:13: "version" of the case must be a whole number from 1 up, without quotes, but here is a text
             "version": 1     | "version": 1.0   | but here is the number 1.0
             "version": 1,    |                  | :1:1: the case lacks the key "version"; add it
-            "title"          | "titel"          | :4:2: the case has no key "titel"; did you mean "title"?
+            "title"          | "titel"          | :4:2: the case has no key "titel". Did you mean "title"?
             "title": "Lot 7" | "title": " "     | :4:11: "title" of the case is blank; fill it in
             "title": "Lot 7" | "title": null    | but here is null
             "invented": true | "invented": "no" | :5:14: "invented" of the case must be true or false, but here is a text
             "invented": true | "title": "two"   | :5:2: the key "title" stands here twice; remove one
             "clamshell"      | true             | "family" of the phone must be a text in double quotes, but here is true
-            "label"          | "colour"         | the phone has no key "colour"; known are family, label
+            "label"          | "colour"         | the phone has no key "colour". Known are: family, label.
             {"family": "clamshell", "label": ""} | [] | the phone must be an object in braces, but here is a list
             "e2"             | "e1"             | :9:10: two entries have the id "e1"; give this one another
             "e2"             | "\\ud800"         | holds half a character
-            "look", "about": "b" | "repair", "about": "b" | no entry is of the kind "repair"; known are claim, look, meter, photo
-            "look", "about": "b" | "clam", "about": "b" | no entry is of the kind "clam"; did you mean "claim"?
+            "look", "about": "b" | "repair", "about": "b" | no entry is of the kind "repair". Known are: claim, photo, look, meter.
+            "look", "about": "b" | "clam", "about": "b" | no entry is of the kind "clam". Did you mean "claim"?
             "about": "b", |                     | :9:3: entry 2 lacks the key "about"; add it
-            "answer": "no"   | "answr": "no"    | entry 2 has no key "answr"; did you mean "answer"?
+            "answer": "no"   | "answr": "no"    | entry 2 has no key "answr". Did you mean "answer"?
             "answer": "no"   | "answer": 0      | "answer" of entry 2 must be a text in double quotes, but here is the number 0
             11-20T10:00:00Z  | 02-30T10:00:00Z  | :8:22: "at" of entry 1 is "2026-02-30T10:00:00Z", which is no point in time; write it like 2026-11-20T10:00:00Z
             "entries": [     | "entries": {     | :8:3: this is not JSON

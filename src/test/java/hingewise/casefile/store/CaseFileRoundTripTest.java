@@ -7,6 +7,7 @@ import hingewise.casefile.CaseFile;
 import hingewise.casefile.Phone;
 import hingewise.casefile.Report;
 import hingewise.rulebook.EvidenceKind;
+import hingewise.rulebook.Question;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,7 +36,7 @@ class CaseFileRoundTripTest {
                                 "seller",
                                 EvidenceKind.CLAIM,
                                 "dead-cover-screen",
-                                Report.YES,
+                                Question.YES,
                                 "since \"the fall\""))),
                 file);
 
