@@ -3,7 +3,7 @@ package hingewise.casefile;
 import java.time.Instant;
 
 /** One line of a case's timeline. */
-public sealed interface Entry permits Report {
+public sealed interface Entry permits Report, Try, Repair, Opened, Closed, Meanwhile, Withdrawal {
     /** Unique within the case. */
     String id();
 

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import hingewise.casefile.CaseFile;
 import hingewise.casefile.Entry;
 import hingewise.casefile.Phone;
+import hingewise.casefile.TimelineException;
 import hingewise.plain.Quoted;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -33,7 +34,12 @@ final class CaseFormat {
         String title = fields.text("title");
         boolean invented = fields.flag("invented");
         Phone phone = phone(Fields.of(source, "the phone", fields.value("phone")));
-        return new CaseFile(title, invented, phone, entries(source, fields.list("entries")));
+        List<Entry> entries = entries(source, fields.list("entries"));
+        try {
+            return new CaseFile(title, invented, phone, entries);
+        } catch (TimelineException e) {
+            throw source.problem(fields.value("entries").at(), String.join(" ", e.problems()));
+        }
     }
 
     private static void checkFormat(Fields fields) {

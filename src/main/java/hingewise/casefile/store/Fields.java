@@ -71,6 +71,24 @@ record Fields(Source source, String owner, Json.Members object) {
         return has(key) ? anyText(key) : "";
     }
 
+    /** A list of texts that say something; at least one. */
+    List<String> texts(String key) {
+        List<Json> items = list(key);
+        if (items.isEmpty()) {
+            throw source.problem(value(key).at(), "\"" + key + "\" of " + owner + " is empty; name at least one");
+        }
+        return items.stream()
+                .map(item -> {
+                    if (item instanceof Json.Text text && !text.value().isBlank()) {
+                        return text.value();
+                    }
+                    throw source.problem(
+                            item.at(),
+                            "\"" + key + "\" of " + owner + " must hold texts, but here is " + item.called());
+                })
+                .toList();
+    }
+
     boolean flag(String key) {
         Json value = value(key);
         if (value instanceof Json.Flag flag) {

@@ -60,7 +60,11 @@ class CaseFileRefusalTest {
             {"family": "clamshell", "label": ""} | [] | the phone must be an object in braces, but here is a list
             "e2"             | "e1"             | :9:10: two entries have the id "e1"; give this one another
             "e2"             | "\\ud800"         | holds half a character
-            "look", "about": "b" | "repair", "about": "b" | no entry is of the kind "repair". Known are: claim, photo, look, meter.
+            "look", "about": "b" | "fixed", "about": "b" | no entry is of the kind "fixed".
+            "look", "about": "b" | "repair", "about": "b" | entry 2 has no key "about".
+            "look", "about": "b", "answer": "no" | "withdrawal", "withdraws": "e9" | no earlier entry has that id
+            "look", "about": "b", "answer": "no" | "repair", "parts": [], "grade": "g" | "parts" of entry 2 is empty
+            "e2", "at": "2026-11-20 | "e2", "at": "2026-11-19 | Correct the date or the computer's clock
             "look", "about": "b" | "clam", "about": "b" | no entry is of the kind "clam". Did you mean "claim"?
             "about": "b", |                     | :9:3: entry 2 lacks the key "about"; add it
             "answer": "no"   | "answr": "no"    | entry 2 has no key "answr". Did you mean "answer"?

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,6 +38,7 @@ class CaseFileRoundTripTest {
                                 EvidenceKind.CLAIM,
                                 "dead-cover-screen",
                                 Question.YES,
+                                Optional.empty(),
                                 "since \"the fall\""))),
                 file);
 

@@ -1,9 +1,15 @@
 package hingewise.casefile.store;
 
 import hingewise.casefile.CaseFile;
+import hingewise.casefile.Closed;
 import hingewise.casefile.Entry;
+import hingewise.casefile.Meanwhile;
+import hingewise.casefile.Opened;
 import hingewise.casefile.Phone;
+import hingewise.casefile.Repair;
 import hingewise.casefile.Report;
+import hingewise.casefile.Try;
+import hingewise.casefile.Withdrawal;
 import hingewise.rulebook.EvidenceKind;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -24,17 +30,45 @@ final class RandomCases {
 
     CaseFile next() {
         List<Entry> entries = new ArrayList<>();
-        for (int i = random.nextInt(6); i > 0; i--) {
-            entries.add(new Report(
-                    "e" + i + text(),
-                    Instant.ofEpochSecond(random.nextLong(-100_000_000_000L, 100_000_000_000L), random.nextInt()),
-                    "b" + text(),
-                    EvidenceKind.values()[random.nextInt(EvidenceKind.values().length)],
-                    "o" + text(),
-                    "a" + text(),
-                    text()));
+        Instant at = Instant.ofEpochSecond(random.nextLong(-100_000_000_000L, 100_000_000_000L), random.nextInt());
+        for (int i = random.nextInt(9); i > 0; i--) {
+            at = at.plusSeconds(random.nextInt(100_000));
+            entries.add(entry("e" + i + text(), at, entries));
         }
         return new CaseFile("t" + text(), random.nextBoolean(), new Phone("f" + text(), text()), entries);
+    }
+
+    private Entry entry(String id, Instant at, List<Entry> earlier) {
+        String by = "b" + text();
+        return switch (random.nextInt(9)) {
+            case 0 -> new Try(id, at, by, "c" + text(), text());
+            case 1 -> new Repair(id, at, by, List.of("p" + text(), "q" + text()), "g" + text(), text());
+            case 2 -> new Opened(id, at, by, "a" + text(), text());
+            case 3 -> new Closed(id, at, by, text());
+            case 4 -> new Meanwhile(id, at, by, "m" + text(), text());
+            case 5 ->
+                earlier.stream()
+                        .filter(e -> !(e instanceof Withdrawal))
+                        .filter(e -> earlier.stream()
+                                .noneMatch(w -> w instanceof Withdrawal taken
+                                        && taken.withdraws().equals(e.id())))
+                        .findAny()
+                        .<Entry>map(e -> new Withdrawal(id, at, by, e.id(), text()))
+                        .orElse(new Closed(id, at, by, text()));
+            default ->
+                new Report(
+                        id,
+                        at,
+                        by,
+                        EvidenceKind.values()[random.nextInt(EvidenceKind.values().length)],
+                        "o" + text(),
+                        "a" + text(),
+                        earlier.stream()
+                                .filter(Try.class::isInstance)
+                                .map(Entry::id)
+                                .findFirst(),
+                        text());
+        };
     }
 
     private String text() {
