@@ -1,0 +1,57 @@
+package hingewise.rulebook.yaml;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** One file of a rule book that is in a format this program reads. */
+record Document(Node.Mapping root) {
+    /** The format written by rules/README.md. */
+    private static final String FORMAT = "1";
+
+    static final List<String> KEYS = Stream.concat(
+                    Stream.of("format", "title", "bench", "words", "reliability"), Section.keys().stream())
+            .toList();
+
+    /** The document, and what is wrong with its outermost keys told; a refusal when it is no rule book at all. */
+    static Document read(Source source, Problems problems) throws Refusal {
+        Optional<Node> tree = TreeParser.parse(source);
+        Place top = new Place(source.name(), 1);
+        if (tree.isEmpty()) {
+            throw new Refusal(top, "the file is empty", "Write rules into it, or delete it.");
+        }
+        if (!(tree.get() instanceof Node.Mapping root)) {
+            throw new Refusal(
+                    tree.get().place(),
+                    "the file holds " + tree.get().form() + ", where sections should be",
+                    "Begin with \"format: " + FORMAT + "\" and compare with rules/README.md.");
+        }
+        checkFormat(root);
+        root.members().stream()
+                .filter(m -> !KEYS.contains(m.key()))
+                .forEach(m -> problems.unknown(m.place(), m.key(), "a section", KEYS));
+        return new Document(root);
+    }
+
+    private static void checkFormat(Node.Mapping root) throws Refusal {
+        Optional<Node.Member> format = root.member("format");
+        if (format.isEmpty()) {
+            throw new Refusal(
+                    new Place(root.place().file(), 1),
+                    "the file does not say which format it has",
+                    "Write \"format: " + FORMAT + "\" as its first line.");
+        }
+        Node value = format.get().value();
+        if (!(value instanceof Node.Scalar s && s.text().equals(FORMAT))) {
+            throw new Refusal(
+                    value.place(),
+                    "the format is " + value.form() + ", and this program reads format " + FORMAT,
+                    "Write the rules in format " + FORMAT + ", or use a version of the program for that format.");
+        }
+    }
+
+    /** All that stands under this section, which is more than one value when the section is written twice. */
+    List<Node.Member> under(String key) {
+        return root.members().stream().filter(m -> m.key().equals(key)).toList();
+    }
+}

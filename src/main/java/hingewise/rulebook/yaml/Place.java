@@ -1,0 +1,13 @@
+package hingewise.rulebook.yaml;
+
+/**
+ * Where something stands.
+ *
+ * @param line from 1; 0 for the file as a whole
+ */
+record Place(String file, int line) {
+    @Override
+    public String toString() {
+        return line > 0 ? file + ":" + line : file;
+    }
+}
