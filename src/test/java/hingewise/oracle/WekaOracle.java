@@ -3,7 +3,9 @@ package hingewise.oracle;
 import hingewise.inference.Evidence;
 import hingewise.inference.Network;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import weka.classifiers.bayes.net.BIFReader;
 import weka.classifiers.bayes.net.EditableBayesNet;
 import weka.classifiers.bayes.net.MarginCalculator;
 
@@ -52,5 +54,41 @@ public final class WekaOracle {
         Map<String, Double> probabilities = new LinkedHashMap<>();
         index.forEach((name, node) -> probabilities.put(name, calculator.getMargin(node)[1]));
         return new Answer(log, probabilities);
+    }
+
+    /**
+     * Reads a network in XMLBIF 0.3 with Weka's own reader and solves it.
+     *
+     * @param observations what is observed, each as {@code NAME=OUTCOME}
+     * @return the chance of the outcome "yes" of every variable of the file
+     */
+    public static Map<String, Double> solveFile(String xml, List<String> observations) {
+        try {
+            BIFReader reader = new BIFReader().processString(xml);
+            EditableBayesNet net = new EditableBayesNet(reader);
+            MarginCalculator calculator = new MarginCalculator();
+            calculator.calcMargins(net);
+            for (String observation : observations) {
+                int split = observation.lastIndexOf('=');
+                int node = net.getNode(observation.substring(0, split));
+                calculator.setEvidence(node, valueOf(net, node, observation.substring(split + 1)));
+            }
+            Map<String, Double> probabilities = new LinkedHashMap<>();
+            for (int node = 0; node < net.getNrOfNodes(); node++) {
+                probabilities.put(net.getNodeName(node), calculator.getMargin(node)[valueOf(net, node, "yes")]);
+            }
+            return probabilities;
+        } catch (Exception failure) {
+            throw new IllegalStateException("Weka cannot read or solve this file", failure);
+        }
+    }
+
+    private static int valueOf(EditableBayesNet net, int node, String outcome) {
+        for (int value = 0; value < net.getCardinality(node); value++) {
+            if (net.getNodeValue(node, value).equals(outcome)) {
+                return value;
+            }
+        }
+        throw new IllegalArgumentException(net.getNodeName(node) + " has no outcome " + outcome);
     }
 }
