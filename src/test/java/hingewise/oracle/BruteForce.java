@@ -22,6 +22,7 @@ public final class BruteForce {
     private final Map<String, Integer> index = new HashMap<>();
     private final double[] weights;
     private final double total;
+    private final Map<String, Double> probabilities = new LinkedHashMap<>();
 
     /** Enumerates a network of at most 22 variables. */
     public BruteForce(Network network, Evidence evidence) {
@@ -37,6 +38,15 @@ public final class BruteForce {
             sum += weight;
         }
         total = sum;
+        double[] sums = new double[variables.size()];
+        for (int bits = 0; bits < weights.length; bits++) {
+            for (int v = 0; v < sums.length; v++) {
+                sums[v] += (bits >> v & 1) == 1 ? weights[bits] : 0;
+            }
+        }
+        for (int v = 0; v < sums.length; v++) {
+            probabilities.put(variables.get(v).name(), sums[v] / total);
+        }
     }
 
     private void descend(int depth, int bits, double weight, Evidence evidence) {
@@ -93,16 +103,6 @@ public final class BruteForce {
 
     /** Posterior of every variable. */
     public Map<String, Double> probabilities() {
-        double[] sums = new double[variables.size()];
-        for (int bits = 0; bits < weights.length; bits++) {
-            for (int v = 0; v < sums.length; v++) {
-                sums[v] += (bits >> v & 1) == 1 ? weights[bits] : 0;
-            }
-        }
-        Map<String, Double> probabilities = new LinkedHashMap<>();
-        for (int v = 0; v < sums.length; v++) {
-            probabilities.put(variables.get(v).name(), sums[v] / total);
-        }
         return probabilities;
     }
 
