@@ -12,10 +12,8 @@ import hingewise.plain.Quoted;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** The case file format: version 1, JSON in UTF-8. */
 final class CaseFormat {
@@ -34,12 +32,7 @@ final class CaseFormat {
         String title = fields.text("title");
         boolean invented = fields.flag("invented");
         Phone phone = phone(Fields.of(source, "the phone", fields.value("phone")));
-        List<Entry> entries = entries(source, fields.list("entries"));
-        try {
-            return new CaseFile(title, invented, phone, entries);
-        } catch (TimelineException e) {
-            throw source.problem(fields.value("entries").at(), String.join(" ", e.problems()));
-        }
+        return assemble(source, new CaseFile(title, invented, phone, List.of()), fields.list("entries"));
     }
 
     private static void checkFormat(Fields fields) {
@@ -65,20 +58,37 @@ final class CaseFormat {
         return new Phone(fields.text("family"), fields.remark("label"));
     }
 
-    private static List<Entry> entries(Source source, List<Json> items) {
+    private static CaseFile assemble(Source source, CaseFile empty, List<Json> items) {
         List<Entry> entries = new ArrayList<>();
-        Set<String> ids = new HashSet<>();
         for (Json item : items) {
-            Fields fields = Fields.of(source, "entry " + (entries.size() + 1), item);
-            Entry entry = EntryFormat.read(fields);
-            if (!ids.add(entry.id())) {
-                throw source.problem(
-                        fields.value("id").at(),
-                        "two entries have the id " + Quoted.of(entry.id()) + "; give this one another");
-            }
-            entries.add(entry);
+            entries.add(EntryFormat.read(Fields.of(source, "entry " + (entries.size() + 1), item)));
         }
-        return entries;
+        try {
+            return with(empty, entries);
+        } catch (TimelineException e) {
+            throw source.problem(
+                    items.get(firstMisfit(empty, entries)).at(), e.problems().get(0));
+        }
+    }
+
+    private static CaseFile with(CaseFile empty, List<Entry> entries) {
+        return new CaseFile(empty.title(), empty.invented(), empty.phone(), entries);
+    }
+
+    /** Where the timeline goes wrong first; once it has, it stays wrong, so halving finds the place. */
+    private static int firstMisfit(CaseFile empty, List<Entry> entries) {
+        int good = 0;
+        int bad = entries.size();
+        while (bad - good > 1) {
+            int middle = (good + bad) >>> 1;
+            try {
+                with(empty, entries.subList(0, middle));
+                good = middle;
+            } catch (TimelineException e) {
+                bad = middle;
+            }
+        }
+        return bad - 1;
     }
 
     static byte[] encode(CaseFile caseFile) throws IOException {

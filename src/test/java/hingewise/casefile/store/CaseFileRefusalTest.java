@@ -58,7 +58,7 @@ class CaseFileRefusalTest {
             "clamshell"      | true             | "family" of the phone must be a text in double quotes, but here is true
             "label"          | "colour"         | the phone has no key "colour". Known are: family, label.
             {"family": "clamshell", "label": ""} | [] | the phone must be an object in braces, but here is a list
-            "e2"             | "e1"             | :9:10: two entries have the id "e1"; give this one another
+            "e2"             | "e1"             | :9:3: two entries have the id "e1". Give one of them another id.
             "e2"             | "\\ud800"         | holds half a character
             "look", "about": "b" | "fixed", "about": "b" | no entry is of the kind "fixed".
             "look", "about": "b" | "repair", "about": "b" | entry 2 has no key "about".
@@ -70,6 +70,11 @@ class CaseFileRefusalTest {
             "answer": "no"   | "answr": "no"    | entry 2 has no key "answr". Did you mean "answer"?
             "answer": "no"   | "answer": 0      | "answer" of entry 2 must be a text in double quotes, but here is the number 0
             11-20T10:00:00Z  | 02-30T10:00:00Z  | :8:22: "at" of entry 1 is "2026-02-30T10:00:00Z", which is no point in time; write it like 2026-11-20T10:00:00Z
+            "look", "about": "b", "answer": "no" | "withdrawal", "withdraws": "e7" | :9:3: entry "e2" withdraws "e7", but no earlier entry has that id.
+            "look", "about": "b", "answer": "no" | "withdrawal", "about": "e1" | entry 2 has no key "about"
+            "look", "about": "b", "answer": "no" | "repair", "grade": "new", "parts": ["a", 3] | "parts" of entry 2 must hold texts, but here is the number 3
+            "look", "about": "b", "answer": "no" | "repair", "grade": "new", "parts": "a" | "parts" of entry 2 must be a list in square brackets, but here is a text
+            11-20T10:00:00Z  | 11-21T10:00:00Z  | :9:3: entry "e2" is dated 2026-11-20T10:00:00Z, before entry "e1"
             "entries": [     | "entries": {     | :8:3: this is not JSON
             "entries": [     | "entries": [ 5,  | entry 1 must be an object in braces, but here is the number 5
             "entries": [     | "entries": [ [[[[[[[[[[[[[[[[ | stand too deep in one another
