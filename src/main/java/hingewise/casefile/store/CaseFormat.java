@@ -9,6 +9,7 @@ import hingewise.casefile.Entry;
 import hingewise.casefile.Phone;
 import hingewise.casefile.TimelineException;
 import hingewise.plain.Quoted;
+import hingewise.plain.Utf8;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -26,13 +27,23 @@ final class CaseFormat {
     private CaseFormat() {}
 
     static CaseFile decode(Source source, byte[] bytes) {
-        Fields fields = Fields.of(source, "the case", JsonReader.read(source, Utf8.text(source, bytes)));
+        Fields fields = Fields.of(source, "the case", JsonReader.read(source, text(source, bytes)));
         checkFormat(fields);
         fields.allow(CASE_KEYS);
         String title = fields.text("title");
         boolean invented = fields.flag("invented");
         Phone phone = phone(Fields.of(source, "the phone", fields.value("phone")));
         return assemble(source, new CaseFile(title, invented, phone, List.of()), fields.list("entries"));
+    }
+
+    private static String text(Source source, byte[] bytes) {
+        Utf8.Decoded decoded = Utf8.decode(bytes);
+        if (decoded.whole()) {
+            return decoded.text();
+        }
+        throw source.problem(
+                new Json.Spot(decoded.lastLine(), decoded.lastColumn()),
+                "a byte here is not UTF-8; save the file as UTF-8 or take an earlier copy");
     }
 
     private static void checkFormat(Fields fields) {

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.core.io.JsonEOFException;
 import hingewise.casefile.store.Json.Member;
 import hingewise.casefile.store.Json.Spot;
 import hingewise.plain.Quoted;
+import hingewise.plain.Utf8;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,0 +1,62 @@
+package hingewise.costing.csv;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
+
+import hingewise.costing.Offer;
+import hingewise.costing.PriceBook;
+import hingewise.rulebook.RuleBook;
+import hingewise.rulebook.yaml.RuleBookReader;
+import java.math.BigDecimal;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class ShippedPriceBookTest {
+    private final RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
+    private final Reading reading = PriceBookReader.readShipped(rules.parts().keySet());
+
+    @Test
+    void everyPartOfTheRuleBookIsOffered() {
+        assertThat(reading.problems()).isEmpty();
+        assertThat(book().offers())
+                .extracting(Offer::part)
+                .containsAll(rules.parts().keySet());
+    }
+
+    @Test
+    void everySupplierIsMarkedAsInvented() {
+        assertThat(book().offers())
+                .allSatisfy(offer -> assertThat(offer.supplier()).startsWith("Invented "));
+    }
+
+    @Test
+    void theInnerDisplayIsDearerThanWhatElseAClamshellCommonlyNeedsTogether() {
+        Set<String> seldom = Set.of("inner-assembly", "inner-assembly-with-batteries", "main-board-donor");
+        BigDecimal rest = rules.parts().values().stream()
+                .filter(part -> part.families().contains("clamshell") && !seldom.contains(part.id()))
+                .map(part -> book().cheapest(part.id()).orElseThrow().price().getAmount())
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        assertThat(book().cheapest("inner-assembly").orElseThrow().price().getAmount())
+                .isGreaterThan(rest);
+    }
+
+    @Test
+    void noBatteryIsPulledFromAnotherPhone() {
+        assertThat(book().offersFor("battery-pair"))
+                .isNotEmpty()
+                .extracting(Offer::grade)
+                .doesNotContain("pulled");
+    }
+
+    @Test
+    void anUnknownRuleBookMakesEveryRowAProblem() {
+        assertThat(PriceBookReader.readShipped(Set.of("inner-asembly")).problems())
+                .first(STRING)
+                .isEqualTo(
+                        "demo-cases/prices.csv:2: no part is called \"inner-assembly\". Did you mean \"inner-asembly\"?");
+    }
+
+    private PriceBook book() {
+        return reading.priceBook().orElseThrow();
+    }
+}
