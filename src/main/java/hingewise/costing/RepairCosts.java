@@ -9,6 +9,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -56,17 +57,9 @@ public final class RepairCosts {
         return money(rules.bench().priceOfFailure());
     }
 
-    /** Hands-on minutes from closed to this state and back. */
-    public double accessMinutes(Optional<String> access) {
-        return rules.pathTo(access).stream().mapToDouble(Access::minutes).sum();
-    }
-
-    /** Consumables used on the way to this state. */
-    public Money accessCost(Optional<String> access) {
-        return rules.pathTo(access).stream()
-                .map(Access::cost)
-                .map(this::money)
-                .reduce(money(BigDecimal.ZERO), Money::plus);
+    /** The steps of opening still to do to reach a state, outermost first. */
+    public List<Access> stepsTo(Optional<String> access, Set<String> open) {
+        return rules.pathTo(access).stream().filter(a -> !open.contains(a.id())).toList();
     }
 
     /** The parts of this family that renew a component. */

@@ -2,9 +2,7 @@ package hingewise.diagnosis;
 
 import hingewise.casefile.CaseFile;
 import hingewise.inference.Evidence;
-import hingewise.inference.Network;
 import hingewise.inference.Solution;
-import hingewise.inference.Solver;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.RuleBook;
 import java.util.Comparator;
@@ -33,41 +31,31 @@ public final class Diagnostician {
         Readings readings = Readings.of(rules, file);
         String family = file.phone().family();
         List<Cause> causes = rules.causesOf(family);
-        Network network = RuleNetwork.of(rules, family);
-        Set<String> observed = readings.used().stream()
-                .map(r -> Names.observation(r.observation().id()))
-                .collect(Collectors.toCollection(LinkedHashSet::new));
-        Set<String> wanted = new LinkedHashSet<>();
-        rules.histories().keySet().forEach(h -> wanted.add(Names.history(h)));
-        causes.forEach(c -> wanted.add(Names.cause(c.id())));
-
-        // Causes may be set as well: planning asks what follows if one is there or none of several is.
-        observed.addAll(wanted);
-        Solver solver = Solver.of(network, observed, wanted);
-        Evidence evidence = Reasons.evidence(readings.used());
-        Solution solution = solver.solve(evidence);
+        Situations situations = new Situations(rules, family, readings.happenings());
+        Situations.Situation whole = situations.whole();
+        Evidence evidence = situations.evidence(whole, file.entries());
+        Solution solution = whole.solver().solve(evidence);
         return new Diagnosis(
-                ranked(causes, solver, readings, solution),
+                ranked(causes, new Reasons(situations, readings.happenings()), solution),
                 combinations(causes, solution),
                 histories(solution),
                 readings,
-                solver,
+                whole.solver(),
                 evidence,
                 solution);
     }
 
-    private List<RankedCause> ranked(List<Cause> causes, Solver solver, Readings readings, Solution solution) {
-        Map<String, List<Reason>> reasons = new Reasons(solver, readings.used()).of(causes);
-        Solution prior = solver.solve(Evidence.none());
+    private List<RankedCause> ranked(List<Cause> causes, Reasons reasons, Solution solution) {
+        Map<String, List<Reason>> byCause = reasons.of(causes);
         return causes.stream()
                 .map(cause -> {
                     double chance = solution.probability(Names.cause(cause.id()));
                     return new RankedCause(
                             cause,
-                            prior.probability(Names.cause(cause.id())),
+                            reasons.prior(cause),
                             chance,
                             rules.words().of(chance),
-                            reasons.getOrDefault(cause.id(), List.of()));
+                            byCause.getOrDefault(cause.id(), List.of()));
                 })
                 .sorted(Comparator.comparingDouble(RankedCause::probability)
                         .reversed()

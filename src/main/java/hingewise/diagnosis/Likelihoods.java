@@ -7,22 +7,30 @@ import hingewise.rulebook.Reliability;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** How likely the reports on an observation are, if it is so and if it is not. */
 final class Likelihoods {
     private Likelihoods() {}
 
-    /** One likelihood per observation: different people and kinds are independent given what is so. */
-    static Map<String, Weighted> of(List<Reading> readings) {
-        Map<Looker, List<Reading>> byLooker =
-                readings.stream().collect(Collectors.groupingBy(Looker::of, LinkedHashMap::new, Collectors.toList()));
+    /**
+     * One likelihood per variable: different people and kinds are independent given what is so.
+     *
+     * @param variable which variable of the network a reading is about; one for as long as nothing touches its causes
+     */
+    static Map<String, Weighted> of(List<Reading> readings, Function<Reading, String> variable) {
+        Map<Looker, List<Reading>> byLooker = readings.stream()
+                .collect(Collectors.groupingBy(
+                        r -> new Looker(r.entry().by(), r.entry().kind(), variable.apply(r)),
+                        LinkedHashMap::new,
+                        Collectors.toList()));
         Map<String, Weighted> likelihoods = new LinkedHashMap<>();
         byLooker.forEach((looker, own) -> {
             Observation observation = own.get(0).observation();
             List<Boolean> reports = own.stream().map(Reading::yes).toList();
             likelihoods.merge(
-                    looker.observation(),
+                    looker.variable(),
                     repeated(observation, looker.kind(), reports),
                     (a, b) -> new Weighted(a.ifYes() * b.ifYes(), a.ifNo() * b.ifNo()));
         });
@@ -59,12 +67,5 @@ final class Likelihoods {
         return seenYes + seenNo;
     }
 
-    private record Looker(String by, EvidenceKind kind, String observation) {
-        static Looker of(Reading reading) {
-            return new Looker(
-                    reading.entry().by(),
-                    reading.entry().kind(),
-                    reading.observation().id());
-        }
-    }
+    private record Looker(String by, EvidenceKind kind, String variable) {}
 }

@@ -1,6 +1,6 @@
 package hingewise.diagnosis;
 
-/** Names of the network's variables: ids of different sections may be alike. */
+/** Names of the network's variables: ids of different sections may be alike, and causes have a past. */
 final class Names {
     private Names() {}
 
@@ -8,12 +8,34 @@ final class Names {
         return "history." + id;
     }
 
+    /** A cause as it is now. */
     static String cause(String id) {
         return "cause." + id;
     }
 
+    /** A cause in one version of many; the last is the one that is now. */
+    static String cause(String id, int version, int last) {
+        return version == last ? cause(id) : cause(id) + ".v" + version;
+    }
+
+    /** An observation as it would be made now. */
     static String observation(String id) {
         return "seen." + id;
+    }
+
+    /** An observation as it was made once. */
+    static String past(String observation, int which) {
+        return observation(observation) + ".v" + which;
+    }
+
+    /** Whether an observation shows for another reason than the causes that were touched. */
+    static String otherwise(String observation) {
+        return "otherwise." + observation;
+    }
+
+    /** Whether a version of a cause shows an observation. */
+    static String shows(String cause, String observation, int version) {
+        return "shows." + cause + "." + observation + ".v" + version;
     }
 
     /** The id within its section. */

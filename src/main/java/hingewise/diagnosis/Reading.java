@@ -9,7 +9,7 @@ import hingewise.rulebook.Observation;
  * @param entry the entry it comes from
  * @param yes whether the observation was reported as so
  */
-public record Reading(Report entry, Observation observation, boolean yes) {
+public record Reading(Report entry, Observation observation, boolean yes) implements Happening {
     /** A plain statement of what was reported. */
     public String statement() {
         return yes ? observation.whenYes() : observation.whenNo();

@@ -1,9 +1,7 @@
 package hingewise.diagnosis;
 
-import hingewise.casefile.Report;
-import hingewise.inference.Evidence;
+import hingewise.casefile.Entry;
 import hingewise.inference.Solution;
-import hingewise.inference.Solver;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Sign;
 import java.util.ArrayList;
@@ -13,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Why a chance is what it is. The log-odds change of a cause is telescoped over the entries in timeline order and in
@@ -20,29 +19,36 @@ import java.util.stream.Collectors;
  * split is a convention; the chance without an entry, shown beside it, is not.
  */
 final class Reasons {
-    private final Solver solver;
-    private final List<Reading> readings;
-    private final List<Report> entries;
+    private final List<Happening> happenings;
+    private final List<Entry> entries;
+    private final List<Solution> first = new ArrayList<>();
+    private final List<Solution> last = new ArrayList<>();
+    private final List<Solution> without = new ArrayList<>();
 
-    Reasons(Solver solver, List<Reading> readings) {
-        this.solver = solver;
-        this.readings = readings;
-        this.entries = readings.stream().map(Reading::entry).distinct().toList();
+    Reasons(Situations situations, List<Happening> happenings) {
+        this.happenings = happenings.stream()
+                .filter(h -> !(h instanceof Touch touch) || !touch.turns().isEmpty())
+                .toList();
+        this.entries = this.happenings.stream().map(Happening::entry).distinct().toList();
+        int n = entries.size();
+        for (int k = 0; k <= n; k++) {
+            first.add(situations.solve(entries.subList(0, k)));
+            last.add(situations.solve(entries.subList(n - k, n)));
+        }
+        for (Entry entry : entries) {
+            without.add(
+                    situations.solve(entries.stream().filter(e -> e != entry).toList()));
+        }
+    }
+
+    /** The chance before any entry. */
+    double prior(Cause cause) {
+        return first.get(0).probability(Names.cause(cause.id()));
     }
 
     /** The reasons of each cause, in timeline order. */
     Map<String, List<Reason>> of(List<Cause> causes) {
         int n = entries.size();
-        List<Solution> first = new ArrayList<>();
-        List<Solution> last = new ArrayList<>();
-        List<Solution> without = new ArrayList<>();
-        for (int k = 0; k <= n; k++) {
-            first.add(solve(entries.subList(0, k)));
-            last.add(solve(entries.subList(n - k, n)));
-        }
-        for (Report entry : entries) {
-            without.add(solve(entries.stream().filter(e -> e != entry).toList()));
-        }
         Map<String, List<Reason>> reasons = new LinkedHashMap<>();
         for (Cause cause : causes) {
             String name = Names.cause(cause.id());
@@ -61,39 +67,31 @@ final class Reasons {
         return reasons;
     }
 
-    private Solution solve(List<Report> some) {
-        return solver.solve(
-                evidence(readings.stream().filter(r -> some.contains(r.entry())).toList()));
-    }
-
-    /** The reports as weighted evidence on the network. */
-    static Evidence evidence(List<Reading> readings) {
-        Evidence evidence = Evidence.none();
-        for (Map.Entry<String, hingewise.inference.Weighted> e :
-                Likelihoods.of(readings).entrySet()) {
-            evidence = evidence.weighted(
-                    Names.observation(e.getKey()),
-                    e.getValue().ifYes(),
-                    e.getValue().ifNo());
-        }
-        return evidence;
-    }
-
     private static double logit(Solution solution, String name) {
         double p = solution.probability(name);
         return Math.log(p) - Math.log1p(-p);
     }
 
-    private String text(Cause cause, Report entry) {
-        List<Reading> own = readings.stream().filter(r -> r.entry() == entry).toList();
-        String said = own.stream().map(Reading::statement).distinct().collect(Collectors.joining(" "));
-        Set<String> seen = own.stream().map(r -> r.observation().id()).collect(Collectors.toSet());
+    private String text(Cause cause, Entry entry) {
+        List<Reading> readings = happenings.stream()
+                .filter(h -> h.entry() == entry)
+                .flatMap(h -> h instanceof Reading r ? Stream.of(r) : Stream.empty())
+                .toList();
+        String done = happenings.stream()
+                .filter(h -> h.entry() == entry)
+                .flatMap(h -> h instanceof Touch t ? Stream.of(t.label() + ".") : Stream.empty())
+                .collect(Collectors.joining(" "));
+        if (readings.isEmpty()) {
+            return done;
+        }
+        String said = readings.stream().map(Reading::statement).distinct().collect(Collectors.joining(" "));
+        Set<String> seen = readings.stream().map(r -> r.observation().id()).collect(Collectors.toSet());
         Optional<String> because = cause.signs().stream()
                 .filter(s -> seen.contains(s.observation()))
                 .map(Sign::because)
                 .flatMap(Optional::stream)
                 .findFirst();
-        return said + " (" + entry.kind().id() + ")"
-                + because.map(b -> ". " + b).orElse("");
+        return said + " (" + readings.get(0).entry().kind().id() + ")"
+                + because.map(b -> " " + b).orElse("");
     }
 }

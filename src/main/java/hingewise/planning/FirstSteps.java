@@ -54,6 +54,7 @@ public final class FirstSteps {
     public List<Step> ranked() {
         return rules.confirmations().values().stream()
                 .filter(this::possible)
+                .filter(c -> !diagnosis.readings().tried().contains(c.id()))
                 .map(this::step)
                 .flatMap(Optional::stream)
                 .filter(s -> s.net().isPositive())
@@ -88,9 +89,10 @@ public final class FirstSteps {
 
     private Optional<Step> step(Confirmation c) {
         return (c.kind() == Confirmation.Kind.TRY ? bestCure(c) : bestAnswer(c)).map(worth -> {
-            List<Access> path = rules.pathTo(c.access());
-            double minutes = c.minutes() + costs.accessMinutes(c.access());
-            Money cost = costs.money(c.cost()).plus(costs.accessCost(c.access()));
+            List<Access> path = costs.stepsTo(c.access(), diagnosis.readings().open());
+            double minutes =
+                    c.minutes() + path.stream().mapToDouble(Access::minutes).sum();
+            Money cost = path.stream().map(Access::cost).map(costs::money).reduce(costs.money(c.cost()), Money::plus);
             double damage = damage(c.damages())
                     + path.stream().mapToDouble(a -> damage(a.damages())).sum();
             Money saves = costs.expected(worth.value());

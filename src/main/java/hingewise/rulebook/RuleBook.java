@@ -29,6 +29,8 @@ public record RuleBook(
         Map<String, Access> access,
         Map<String, Part> parts,
         Map<String, Caution> cautions,
+        Map<String, Lapse> lapses,
+        Map<String, Grade> grades,
         List<RuleCase> cases) {
     public RuleBook {
         reliability = Map.copyOf(reliability);
@@ -42,6 +44,8 @@ public record RuleBook(
         access = Ordered.copyOf(access);
         parts = Ordered.copyOf(parts);
         cautions = Ordered.copyOf(cautions);
+        lapses = Ordered.copyOf(lapses);
+        grades = Ordered.copyOf(grades);
         cases = List.copyOf(cases);
     }
 

@@ -1,0 +1,71 @@
+package hingewise.diagnosis;
+
+import hingewise.rulebook.Question;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Leaves out what could not have been observed. A precondition is decided by the last answer recorded while the phone
+ * was in the same state, whether before or after the look; one that has no such answer forbids nothing.
+ */
+final class Preconditions {
+    private final Versions versions;
+    private final List<Happening> happenings;
+
+    private Preconditions(Parents parents, List<Happening> happenings) {
+        this.versions = new Versions(parents, happenings);
+        this.happenings = happenings;
+    }
+
+    static Readings sift(
+            Parents parents,
+            List<Happening> happenings,
+            List<Skipped> alreadySkipped,
+            Set<String> unsure,
+            Set<String> open) {
+        Preconditions preconditions = new Preconditions(parents, happenings);
+        List<Happening> kept = new ArrayList<>();
+        List<Skipped> skipped = new ArrayList<>(alreadySkipped);
+        for (int i = 0; i < happenings.size(); i++) {
+            Optional<Skipped> obstacle = happenings.get(i) instanceof Reading reading
+                    ? preconditions.obstacle(reading, i)
+                    : Optional.empty();
+            if (obstacle.isPresent()) {
+                skipped.add(obstacle.get());
+            } else {
+                kept.add(happenings.get(i));
+            }
+        }
+        return new Readings(parents, kept, skipped, unsure, open);
+    }
+
+    private Optional<Skipped> obstacle(Reading reading, int position) {
+        for (Map.Entry<String, Boolean> need : reading.observation().needs().entrySet()) {
+            Optional<Boolean> answer = answer(need.getKey(), position);
+            if (answer.isPresent() && !answer.get().equals(need.getValue())) {
+                return Optional.of(new Skipped(
+                        reading.entry().id(),
+                        reading.observation().id(),
+                        "could not be observed: \"" + need.getKey() + "\" is recorded as "
+                                + (answer.get() ? Question.YES : Question.NO)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Boolean> answer(String observation, int position) {
+        List<Integer> state = versions.seenBy(observation, position);
+        Optional<Boolean> last = Optional.empty();
+        for (int i = 0; i < happenings.size(); i++) {
+            if (happenings.get(i) instanceof Reading reading
+                    && reading.observation().id().equals(observation)
+                    && versions.seenBy(observation, i).equals(state)) {
+                last = Optional.of(reading.yes());
+            }
+        }
+        return last;
+    }
+}

@@ -1,0 +1,73 @@
+package hingewise.diagnosis;
+
+import hingewise.casefile.Entry;
+import hingewise.inference.Evidence;
+import hingewise.inference.Solution;
+import hingewise.inference.Solver;
+import hingewise.rulebook.RuleBook;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * A case as it would be with only some of its entries. What was done decides the network's structure, so each
+ * combination of doings is compiled once; what was observed only decides its numbers.
+ */
+final class Situations {
+    private final RuleBook rules;
+    private final String family;
+    private final Parents parents;
+    private final List<Happening> happenings;
+    private final Map<Set<Entry>, Situation> byTouches = new HashMap<>();
+
+    /** One structure, ready to be solved. */
+    record Situation(Unrolled unrolled, Solver solver) {}
+
+    Situations(RuleBook rules, String family, List<Happening> happenings) {
+        this.rules = rules;
+        this.family = family;
+        this.parents = Parents.in(rules, family);
+        this.happenings = happenings;
+    }
+
+    /** The structure with all that was done. */
+    Situation whole() {
+        return with(happenings.stream().map(Happening::entry).toList());
+    }
+
+    Evidence evidence(Situation situation, Collection<Entry> entries) {
+        return situation
+                .unrolled()
+                .evidence(happenings.stream()
+                        .filter(Reading.class::isInstance)
+                        .map(Reading.class::cast)
+                        .filter(r -> entries.contains(r.entry()))
+                        .toList());
+    }
+
+    Solution solve(Collection<Entry> entries) {
+        Situation situation = with(entries);
+        return situation.solver().solve(evidence(situation, entries));
+    }
+
+    private Situation with(Collection<Entry> entries) {
+        Set<Entry> touching = new HashSet<>();
+        List<Happening> some = happenings.stream()
+                .filter(h -> !(h instanceof Touch) || entries.contains(h.entry()))
+                .toList();
+        some.stream().filter(Touch.class::isInstance).map(Happening::entry).forEach(touching::add);
+        return byTouches.computeIfAbsent(touching, t -> compile(some));
+    }
+
+    private Situation compile(List<Happening> some) {
+        Unrolled unrolled = new Unrolled(rules, family, parents, some);
+        Set<String> observed = new LinkedHashSet<>(unrolled.observed());
+        // Causes may be set as well: planning asks what follows if one is there or none of several is.
+        observed.addAll(unrolled.wanted());
+        return new Situation(unrolled, Solver.of(unrolled.network(), observed, unrolled.wanted()));
+    }
+}

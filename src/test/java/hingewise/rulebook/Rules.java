@@ -1,0 +1,179 @@
+package hingewise.rulebook;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Small invented rule books for tests: one family "f", one component "thing" for all causes. */
+public final class Rules {
+    public static final String FAMILY = "f";
+    private static final Grounds WHY = new Grounds("invented for a test", "invented");
+
+    private final Map<String, History> histories = new LinkedHashMap<>();
+    private final Map<String, Cause> causes = new LinkedHashMap<>();
+    private final Map<String, Observation> observations = new LinkedHashMap<>();
+    private final Map<String, Confirmation> confirmations = new LinkedHashMap<>();
+    private final Map<String, Access> access = new LinkedHashMap<>();
+    private final Map<String, Part> parts = new LinkedHashMap<>();
+    private final Map<String, Component> components = new LinkedHashMap<>();
+    private final Map<String, Lapse> lapses = new LinkedHashMap<>();
+    private final Map<String, Grade> grades = new LinkedHashMap<>();
+    private final Map<EvidenceKind, Reliability> reliability = new EnumMap<>(EvidenceKind.class);
+
+    public Rules() {
+        reliability.put(EvidenceKind.CLAIM, new Reliability(.75, .9));
+        reliability.put(EvidenceKind.PHOTO, new Reliability(.85, .95));
+        reliability.put(EvidenceKind.LOOK, new Reliability(.95, .98));
+        reliability.put(EvidenceKind.METER, new Reliability(.99, .995));
+    }
+
+    /** Makes every report of this kind nearly certain, so that it can be compared with hard evidence. */
+    public Rules reliability(EvidenceKind kind, double sensitivity, double specificity) {
+        reliability.put(kind, new Reliability(sensitivity, specificity));
+        return this;
+    }
+
+    public Rules history(String id, double rate) {
+        histories.put(id, new History(id, id, ByFamily.always(rate), List.of(), WHY));
+        return this;
+    }
+
+    public Rules cause(String id, double base) {
+        String component = "part of " + id;
+        components.put(component, new Component(component, component));
+        causes.put(id, new Cause(id, id, component, ByFamily.always(base), List.of(), List.of(), WHY));
+        return this;
+    }
+
+    public Rules raises(String history, String cause, double strength) {
+        Cause c = causes.get(cause);
+        List<Raise> raises = new ArrayList<>(c.raisedBy());
+        raises.add(new Raise(history, strength, Optional.empty()));
+        causes.put(cause, new Cause(c.id(), c.label(), c.component(), c.baseRate(), raises, c.signs(), WHY));
+        return this;
+    }
+
+    public Rules observation(String id, double leak) {
+        return observation(id, leak, OptionalDouble.empty(), .9);
+    }
+
+    public Rules observation(String id, double leak, OptionalDouble fitful, double repeat) {
+        observations.put(
+                id,
+                new Observation(
+                        id,
+                        id,
+                        id + "?",
+                        "look",
+                        id + " is seen.",
+                        id + " is not seen.",
+                        Set.of(Moment.values()),
+                        Map.of(),
+                        Optional.empty(),
+                        leak,
+                        fitful,
+                        repeat,
+                        reliability,
+                        Set.of(FAMILY),
+                        WHY));
+        return this;
+    }
+
+    public Rules sign(String cause, String observation, double strength) {
+        Cause c = causes.get(cause);
+        List<Sign> signs = new ArrayList<>(c.signs());
+        signs.add(new Sign(observation, strength, Optional.empty()));
+        causes.put(cause, new Cause(c.id(), c.label(), c.component(), c.baseRate(), c.raisedBy(), signs, WHY));
+        return this;
+    }
+
+    public Rules tryOut(String id, Map<String, Double> cures, Map<String, Double> damages) {
+        return tryOut(id, Optional.empty(), cures, damages);
+    }
+
+    public Rules tryOut(String id, Optional<String> state, Map<String, Double> cures, Map<String, Double> damages) {
+        confirmations.put(
+                id,
+                new Confirmation(
+                        id,
+                        Confirmation.Kind.TRY,
+                        id,
+                        "how",
+                        5,
+                        BigDecimal.ZERO,
+                        state,
+                        Map.of(),
+                        Set.of(),
+                        cures,
+                        damages,
+                        Set.of(),
+                        Set.of(Moment.values()),
+                        Set.of(FAMILY),
+                        WHY));
+        return this;
+    }
+
+    public Rules access(String id, Map<String, Double> damages) {
+        access.put(
+                id, new Access(id, id, Optional.empty(), 20, BigDecimal.ZERO, damages, Set.of(), Set.of(FAMILY), WHY));
+        return this;
+    }
+
+    /** A part that renews what this cause is a fault of. */
+    public Rules partFor(String id, String cause) {
+        parts.put(
+                id,
+                new Part(
+                        id,
+                        id,
+                        Part.Form.SINGLE,
+                        Set.of("part of " + cause),
+                        Set.of(),
+                        Optional.empty(),
+                        30,
+                        Set.of(FAMILY),
+                        WHY));
+        return this;
+    }
+
+    public Rules grade(String id, double bad) {
+        grades.put(id, new Grade(id, id, bad, WHY));
+        return this;
+    }
+
+    public Rules lapse(String id, Map<String, Double> brings, Map<String, Double> clears) {
+        lapses.put(id, new Lapse(id, id, brings, clears, WHY));
+        return this;
+    }
+
+    public RuleBook book() {
+        return new RuleBook(
+                "invented",
+                new Bench("EUR", BigDecimal.valueOf(30), BigDecimal.valueOf(50), WHY),
+                new Words(
+                        List.of(new Words.Chance(.5, "unlikely"), new Words.Chance(1, "likely")),
+                        Map.of(),
+                        Map.of(),
+                        WHY),
+                reliability,
+                components,
+                Map.of(FAMILY, new Family(FAMILY, FAMILY, components.keySet(), WHY)),
+                histories,
+                causes,
+                observations,
+                Map.of(),
+                confirmations,
+                access,
+                parts,
+                Map.of(),
+                lapses,
+                grades,
+                List.of());
+    }
+}
