@@ -4,6 +4,8 @@ import hingewise.rulebook.Access;
 import hingewise.rulebook.Caution;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.Confirmation.Kind;
+import hingewise.rulebook.Grade;
+import hingewise.rulebook.Lapse;
 import hingewise.rulebook.Part;
 import java.util.Map;
 import java.util.Optional;
@@ -87,6 +89,22 @@ final class ActReader {
                 when.causes(),
                 when.access(),
                 fields.grounds());
+    }
+
+    static Lapse lapse(String id, Fields fields) {
+        return new Lapse(
+                id,
+                fields.text("label"),
+                fields.chances("brings", Section.CAUSES),
+                fields.chances("clears", Section.CAUSES),
+                fields.grounds());
+    }
+
+    static Grade grade(String id, Fields fields) {
+        double bad = fields.required("bad")
+                .flatMap(fields.values()::strength)
+                .orElse(Range.CHANCE.lowest().doubleValue());
+        return new Grade(id, fields.text("label"), bad, fields.grounds());
     }
 
     /** What brings a caution up; nothing when only confirmations and access states name it. */

@@ -7,7 +7,9 @@ import hingewise.rulebook.Choice;
 import hingewise.rulebook.Component;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.Family;
+import hingewise.rulebook.Grade;
 import hingewise.rulebook.History;
+import hingewise.rulebook.Lapse;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.Part;
 import hingewise.rulebook.RuleBook;
@@ -55,6 +57,8 @@ final class Assembly {
         Map<String, Access> access = each(Section.ACCESS, ActReader::access);
         Map<String, Part> parts = each(Section.PARTS, ActReader::part);
         Map<String, Caution> cautions = each(Section.CAUTIONS, ActReader::caution);
+        Map<String, Lapse> lapses = each(Section.MEANWHILE, ActReader::lapse);
+        Map<String, Grade> grades = each(Section.GRADES, ActReader::grade);
         CaseReader caseReader = new CaseReader(observations, choices);
         Map<String, RuleCase> cases = each(Section.CASES, caseReader::read);
         return new RuleBook(
@@ -72,6 +76,8 @@ final class Assembly {
                 access,
                 parts,
                 cautions,
+                lapses,
+                grades,
                 new ArrayList<>(cases.values()));
     }
 

@@ -16,6 +16,8 @@ enum Section {
     ACCESS("an access state"),
     PARTS("a part"),
     CAUTIONS("a caution"),
+    MEANWHILE("a way to change by itself"),
+    GRADES("a grade of part"),
     CASES("a case");
 
     /** What an entry is called in a message. */
