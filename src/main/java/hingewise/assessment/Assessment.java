@@ -14,6 +14,8 @@ import java.util.List;
  * @param parts what to order now
  * @param cautions those that stop the work first
  * @param untested observations that can be asked and have no answer, in the rule book's order
+ * @param notTestedSinceRepair what the function round asks and nobody has looked at since the last repair; empty when
+ *     nothing was repaired
  */
 public record Assessment(
         CaseFile file,
@@ -21,12 +23,14 @@ public record Assessment(
         List<Step> tryFirst,
         List<OrderLine> parts,
         List<ShownCaution> cautions,
-        List<Observation> untested) {
+        List<Observation> untested,
+        List<Observation> notTestedSinceRepair) {
     public Assessment {
         tryFirst = List.copyOf(tryFirst);
         parts = List.copyOf(parts);
         cautions = List.copyOf(cautions);
         untested = List.copyOf(untested);
+        notTestedSinceRepair = List.copyOf(notTestedSinceRepair);
     }
 
     /** Whether a caution forbids going on. */

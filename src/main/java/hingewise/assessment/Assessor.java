@@ -56,7 +56,14 @@ public final class Assessor {
                     .toList();
             parts = List.of();
         }
-        return new Assessment(file, diagnosis, steps, parts, cautions, untested(family, diagnosis));
+        return new Assessment(
+                file,
+                diagnosis,
+                steps,
+                parts,
+                cautions,
+                untested(family, diagnosis),
+                FunctionRound.left(rules, family, diagnosis.readings()));
     }
 
     private List<ShownCaution> cautions(Diagnosis diagnosis, List<Step> steps, List<OrderLine> parts) {
@@ -95,8 +102,7 @@ public final class Assessor {
         Map<String, Boolean> latest = diagnosis.readings().latest();
         return rules.observationsOf(family).stream()
                 .filter(o -> !latest.containsKey(o.id()))
-                .filter(o -> o.needs().entrySet().stream()
-                        .allMatch(n -> n.getValue().equals(latest.getOrDefault(n.getKey(), n.getValue()))))
+                .filter(o -> o.askable(latest))
                 .toList();
     }
 }

@@ -13,7 +13,7 @@ import java.util.Map;
  * What is probably wrong.
  *
  * @param causes every cause of the family, likeliest first
- * @param combinations the likeliest sets of causes, likeliest first
+ * @param combinations the likeliest sets of the causes that are likely enough to matter, likeliest first
  * @param histories chance of each history by id, in the rule book's order
  * @param readings the evidence used and left out
  * @param solver holds the network that was solved
@@ -56,9 +56,16 @@ public record Diagnosis(
         return byCause(solver.solve(evidence.yes(Names.cause(cause))).probabilities());
     }
 
-    /** What an observation not recorded yet would say: its chance, and the causes' chances either way. */
+    /** What an observation would say if it were made now and surely: its chance, and the causes' chances either way. */
     public CauseOutlook outlook(String observation) {
-        Outlook outlook = solution.outlook(Names.observation(observation));
+        String name = Names.observation(observation);
+        if (evidence.findings().containsKey(name)) {
+            return new CauseOutlook(
+                    solution.probability(name),
+                    byCause(solver.solve(evidence.yes(name)).probabilities()),
+                    byCause(solver.solve(evidence.no(name)).probabilities()));
+        }
+        Outlook outlook = solution.outlook(name);
         return new CauseOutlook(outlook.yes(), byCause(outlook.ifYes()), byCause(outlook.ifNo()));
     }
 

@@ -16,6 +16,10 @@ import java.util.stream.Collectors;
 /** Finds what is probably wrong with a phone. */
 public final class Diagnostician {
     private static final int COMBINATIONS = 5;
+    /** Combinations are told of causes at least this likely: over all causes together each would be one in thousands. */
+    public static final double COMBINED_FROM = .1;
+
+    private static final int COMBINED_AT_MOST = 12;
 
     private final RuleBook rules;
 
@@ -35,9 +39,10 @@ public final class Diagnostician {
         Situations.Situation whole = situations.whole();
         Evidence evidence = situations.evidence(whole, file.entries());
         Solution solution = whole.solver().solve(evidence);
+        List<RankedCause> ranked = ranked(causes, new Reasons(situations, readings.happenings()), solution);
         return new Diagnosis(
-                ranked(causes, new Reasons(situations, readings.happenings()), solution),
-                combinations(causes, solution),
+                ranked,
+                combinations(ranked, solution),
                 histories(solution),
                 readings,
                 whole.solver(),
@@ -63,9 +68,12 @@ public final class Diagnostician {
                 .toList();
     }
 
-    private static List<LikelySet> combinations(List<Cause> causes, Solution solution) {
-        Set<String> names =
-                causes.stream().map(c -> Names.cause(c.id())).collect(Collectors.toCollection(LinkedHashSet::new));
+    private static List<LikelySet> combinations(List<RankedCause> ranked, Solution solution) {
+        Set<String> names = ranked.stream()
+                .filter(r -> r.probability() >= COMBINED_FROM)
+                .limit(COMBINED_AT_MOST)
+                .map(r -> Names.cause(r.cause().id()))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
         return solution.mostProbable(names, COMBINATIONS).stream()
                 .map(c -> new LikelySet(
                         c.yes().stream().map(Names::id).collect(Collectors.toCollection(LinkedHashSet::new)),

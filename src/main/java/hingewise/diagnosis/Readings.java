@@ -3,6 +3,7 @@ package hingewise.diagnosis;
 import hingewise.casefile.CaseFile;
 import hingewise.casefile.Repair;
 import hingewise.casefile.Try;
+import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.RuleBook;
 import java.util.ArrayList;
@@ -10,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** The standing entries of a case, read with the rule book in hand. */
@@ -86,6 +88,35 @@ public final class Readings {
             }
         }
         return latest;
+    }
+
+    /** The heaviest kind of evidence on an observation that nothing has touched since. */
+    public Optional<EvidenceKind> heaviest(String observation) {
+        List<Integer> now = versions.seenBy(observation, happenings.size());
+        Optional<EvidenceKind> heaviest = Optional.empty();
+        for (int i = 0; i < happenings.size(); i++) {
+            if (happenings.get(i) instanceof Reading reading
+                    && reading.observation().id().equals(observation)
+                    && versions.seenBy(observation, i).equals(now)) {
+                EvidenceKind kind = reading.entry().kind();
+                heaviest = heaviest.filter(h -> h.compareTo(kind) >= 0).or(() -> Optional.of(kind));
+            }
+        }
+        return heaviest;
+    }
+
+    /** What was observed since the last repair; empty when nothing was repaired. */
+    public Optional<List<Reading>> sinceRepair() {
+        int last = -1;
+        for (int i = 0; i < happenings.size(); i++) {
+            last = happenings.get(i).entry() instanceof Repair ? i : last;
+        }
+        return last < 0
+                ? Optional.empty()
+                : Optional.of(happenings.subList(last, happenings.size()).stream()
+                        .filter(Reading.class::isInstance)
+                        .map(Reading.class::cast)
+                        .toList());
     }
 
     /** Observations answered both ways with nothing touched between. */

@@ -81,10 +81,9 @@ public final class FirstSteps {
     }
 
     private boolean possible(Confirmation c) {
-        boolean contradicted = c.needs().entrySet().stream()
-                .anyMatch(n -> answered.containsKey(n.getKey())
-                        && !answered.get(n.getKey()).equals(n.getValue()));
-        return c.families().contains(family) && c.moments().stream().anyMatch(moments::contains) && !contradicted;
+        return c.families().contains(family)
+                && c.moments().stream().anyMatch(moments::contains)
+                && c.possible(answered);
     }
 
     private Optional<Step> step(Confirmation c) {
@@ -150,7 +149,11 @@ public final class FirstSteps {
                 ? EvidenceKind.CLAIM
                 : moments.contains(Moment.LISTING) ? EvidenceKind.PHOTO : EvidenceKind.LOOK;
         return c.settles().stream()
-                .filter(o -> !answered.containsKey(o))
+                .filter(o -> diagnosis
+                        .readings()
+                        .heaviest(o)
+                        .filter(k -> k.compareTo(kind) >= 0)
+                        .isEmpty())
                 .map(rules.observations()::get)
                 .filter(o -> o != null && o.families().contains(family))
                 .map(o -> answer(o, kind))

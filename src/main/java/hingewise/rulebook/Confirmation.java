@@ -45,6 +45,11 @@ public record Confirmation(
         families = Set.copyOf(families);
     }
 
+    /** Whether the recorded answers allow it to be done; what is not recorded forbids nothing. */
+    public boolean possible(Map<String, Boolean> answers) {
+        return Observation.allowed(needs, answers);
+    }
+
     /** What sort of confirmation it is. */
     public enum Kind {
         /** Asked of the seller. */

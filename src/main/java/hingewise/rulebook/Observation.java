@@ -44,4 +44,14 @@ public record Observation(
         reliability = Map.copyOf(reliability);
         families = Set.copyOf(families);
     }
+
+    /** Whether the recorded answers allow it to be asked; what is not recorded forbids nothing. */
+    public boolean askable(Map<String, Boolean> answers) {
+        return allowed(needs, answers);
+    }
+
+    static boolean allowed(Map<String, Boolean> needs, Map<String, Boolean> answers) {
+        return needs.entrySet().stream()
+                .allMatch(n -> n.getValue().equals(answers.getOrDefault(n.getKey(), n.getValue())));
+    }
 }

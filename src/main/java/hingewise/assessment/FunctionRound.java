@@ -1,0 +1,36 @@
+package hingewise.assessment;
+
+import hingewise.diagnosis.Reading;
+import hingewise.diagnosis.Readings;
+import hingewise.rulebook.Moment;
+import hingewise.rulebook.Observation;
+import hingewise.rulebook.RuleBook;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** After a repair every symptom that was recorded is asked again, and so is the round of functions. */
+final class FunctionRound {
+    private FunctionRound() {}
+
+    /** What of it nobody has looked at since the last repair; nothing when nothing was repaired. */
+    static List<Observation> left(RuleBook rules, String family, Readings readings) {
+        Optional<List<Reading>> since = readings.sinceRepair();
+        if (since.isEmpty()) {
+            return List.of();
+        }
+        Set<String> symptoms = readings.used().stream()
+                .filter(Reading::yes)
+                .map(r -> r.observation().id())
+                .collect(Collectors.toSet());
+        Set<String> tested = since.get().stream().map(r -> r.observation().id()).collect(Collectors.toSet());
+        Map<String, Boolean> latest = readings.latest();
+        return rules.observationsOf(family).stream()
+                .filter(o -> symptoms.contains(o.id()) || o.moments().contains(Moment.AFTER_REPAIR))
+                .filter(o -> !tested.contains(o.id()))
+                .filter(o -> o.askable(latest))
+                .toList();
+    }
+}
