@@ -1,5 +1,6 @@
 package hingewise.rulebook.yaml;
 
+import hingewise.plain.Quoted;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Caution;
@@ -31,7 +32,7 @@ final class Assembly {
     /**
      * A rule book, to be handed out only if no problem was told meanwhile.
      *
-     * @param whole whether every file could be opened
+     * @param whole whether every section of every file could be opened
      * @param bookFile where what must be said once is to be added if it is missing
      */
     static RuleBook of(List<Document> documents, boolean whole, Place bookFile, Problems problems) {
@@ -84,7 +85,7 @@ final class Assembly {
     private <T> Map<String, T> each(Section section, BiFunction<String, Fields, T> reader) {
         Map<String, T> result = new LinkedHashMap<>();
         for (Entries.Entry entry : context.entries().all(section)) {
-            String owner = section.singular() + " " + Quote.of(entry.id());
+            String owner = section.singular() + " " + Quoted.of(entry.id());
             Fields.read(context, entry.value(), owner, f -> reader.apply(entry.id(), f))
                     .ifPresent(t -> result.putIfAbsent(entry.id(), t));
         }

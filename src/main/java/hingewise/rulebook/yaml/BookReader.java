@@ -1,5 +1,6 @@
 package hingewise.rulebook.yaml;
 
+import hingewise.plain.Quoted;
 import hingewise.rulebook.Bench;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Grounds;
@@ -66,7 +67,7 @@ final class BookReader {
     }
 
     private <T> Optional<T> block(String key, Function<Fields, T> body) {
-        return once(key).flatMap(n -> Fields.read(start, n, Quote.of(key), body));
+        return once(key).flatMap(n -> Fields.read(start, n, Quoted.of(key), body));
     }
 
     /** The value of a key that must stand once in all files; of several, the first. */
@@ -74,14 +75,14 @@ final class BookReader {
         List<Node.Member> members =
                 documents.stream().flatMap(d -> d.under(key).stream()).toList();
         if (members.isEmpty() && start.whole()) {
-            start.problems().add(expected, "the rule book has no " + Quote.of(key), "Add it to book.yaml.");
+            start.problems().add(expected, "the rule book has no " + Quoted.of(key), "Add it to book.yaml.");
         }
         members.stream()
                 .skip(1)
                 .forEach(m -> start.problems()
                         .add(
                                 m.place(),
-                                Quote.of(key) + " is already given at "
+                                Quoted.of(key) + " is already given at "
                                         + members.get(0).place(),
                                 "Take one of them out."));
         return members.stream().findFirst().map(Node.Member::value);
@@ -106,7 +107,7 @@ final class BookReader {
             fields.values()
                     .problem(
                             node.get(),
-                            Quote.of(code.get()) + " is not a currency",
+                            Quoted.of(code.get()) + " is not a currency",
                             known.contains(upper)
                                     ? "Did you mean \"" + upper + "\"?"
                                     : "Write an ISO 4217 code such as EUR.");

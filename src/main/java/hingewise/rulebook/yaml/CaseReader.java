@@ -1,5 +1,6 @@
 package hingewise.rulebook.yaml;
 
+import hingewise.plain.Quoted;
 import hingewise.rulebook.Choice;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Observation;
@@ -7,6 +8,7 @@ import hingewise.rulebook.RuleCase;
 import hingewise.rulebook.RuleCase.Expect;
 import hingewise.rulebook.RuleCase.Seen;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,7 +63,7 @@ record CaseReader(Map<String, Observation> observations, Map<String, Choice> cho
             fields.values()
                     .problem(
                             node,
-                            Quote.of(text.get()) + " does not say what was seen",
+                            Quoted.of(text.get()) + " does not say what was seen",
                             "Write observation=yes, observation=no@claim, or choice=answer.");
             return Optional.empty();
         }
@@ -73,7 +75,7 @@ record CaseReader(Map<String, Observation> observations, Map<String, Choice> cho
         EvidenceKind kind = Optional.ofNullable(parts.group(3))
                 .flatMap(k -> fields.values()
                         .word(
-                                new Node.Scalar(node.place(), k),
+                                new Node.Scalar(node.place(), node.under(), k),
                                 "a kind of evidence",
                                 EvidenceKind.class,
                                 EvidenceKind::id))
@@ -98,13 +100,13 @@ record CaseReader(Map<String, Observation> observations, Map<String, Choice> cho
         }
         answers.add(CANT_TELL);
         if (!answers.contains(answer)) {
-            fields.context().problems().unknown(node.place(), answer, "an answer to " + Quote.of(about), answers);
+            fields.context().problems().unknown(node.place(), answer, "an answer to " + Quoted.of(about), answers);
         }
-        if (!family.isEmpty() && !families.contains(family)) {
+        if (fields.context().entries().ids(Section.FAMILIES).contains(family) && !families.contains(family)) {
             fields.values()
                     .problem(
                             node,
-                            Quote.of(about) + " is not asked of family " + Quote.of(family),
+                            Quoted.of(about) + " is not asked of family " + Quoted.of(family),
                             "Take it out of the case, or choose a family that has it.");
         }
     }
@@ -112,7 +114,7 @@ record CaseReader(Map<String, Observation> observations, Map<String, Choice> cho
     /** A question may be defined and yet not be here, when it is no block of keys; that is told elsewhere. */
     private static void unknownQuestion(Fields fields, Node node, String about) {
         Entries entries = fields.context().entries();
-        List<String> known = new ArrayList<>(entries.ids(Section.OBSERVATIONS));
+        Set<String> known = new LinkedHashSet<>(entries.ids(Section.OBSERVATIONS));
         known.addAll(entries.ids(Section.CHOICES));
         if (!known.contains(about)) {
             fields.context().problems().unknown(node.place(), about, "an observation or a choice", known);
@@ -143,7 +145,7 @@ record CaseReader(Map<String, Observation> observations, Map<String, Choice> cho
     private static void tellBoth(Fields fields, String key, Set<String> wanted, Set<String> unwanted) {
         wanted.stream()
                 .filter(unwanted::contains)
-                .forEach(
-                        id -> fields.problem(key, Quote.of(id) + " is both expected and not", "Take one of both out."));
+                .forEach(id ->
+                        fields.problem(key, Quoted.of(id) + " is both expected and not", "Take one of both out."));
     }
 }

@@ -1,5 +1,6 @@
 package hingewise.rulebook.yaml;
 
+import hingewise.plain.Quoted;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Choice;
@@ -63,7 +64,7 @@ final class Consistency {
             String way = Stream.concat(circle.stream(), Stream.of(first)).collect(Collectors.joining(" -> "));
             tell(
                     new Spot(section, first, key, second),
-                    Quote.of(key) + " goes in a circle: " + way,
+                    Quoted.of(key) + " goes in a circle: " + way,
                     "Take one step of the circle out.");
         }
     }
@@ -73,7 +74,7 @@ final class Consistency {
         if (having.isEmpty() && rules.components().containsKey(cause.component())) {
             tell(
                     new Spot(Section.CAUSES, cause.id(), "component", cause.component()),
-                    "no family has component " + Quote.of(cause.component()),
+                    "no family has component " + Quoted.of(cause.component()),
                     "Add it to the components of a family, or take the cause out.");
         }
         Owner owner = new Owner(Section.CAUSES, cause.id(), having);
@@ -142,15 +143,13 @@ final class Consistency {
     private void covered(Owner owner, String key, Collection<String> names, Function<String, Set<String>> familiesOf) {
         for (String name : names) {
             Set<String> theirs = familiesOf.apply(name);
-            List<String> lacking = owner.families().stream()
-                    .filter(f -> !theirs.contains(f))
-                    .sorted()
-                    .toList();
+            List<String> lacking =
+                    known(owner).filter(f -> !theirs.contains(f)).sorted().toList();
             if (!theirs.isEmpty() && !lacking.isEmpty()) {
                 tell(
                         new Spot(owner.section(), owner.id(), key, name),
-                        Quote.of(name) + " is not there in family " + String.join(", ", lacking) + ", and "
-                                + owner.section().singular() + " " + Quote.of(owner.id()) + " is",
+                        Quoted.of(name) + " is not there in family " + String.join(", ", lacking) + ", and "
+                                + owner.section().singular() + " " + Quoted.of(owner.id()) + " is",
                         "Make their \"families\" agree.");
             }
         }
@@ -161,15 +160,19 @@ final class Consistency {
         for (String name : names) {
             Set<String> theirs = familiesOf.apply(name);
             if (!theirs.isEmpty()
-                    && !owner.families().isEmpty()
-                    && owner.families().stream().noneMatch(theirs::contains)) {
+                    && known(owner).findAny().isPresent()
+                    && known(owner).noneMatch(theirs::contains)) {
                 tell(
                         new Spot(owner.section(), owner.id(), key, name),
-                        Quote.of(name) + " is there in no family of "
-                                + owner.section().singular() + " " + Quote.of(owner.id()),
+                        Quoted.of(name) + " is there in no family of "
+                                + owner.section().singular() + " " + Quoted.of(owner.id()),
                         "Take it out, or make their families agree.");
             }
         }
+    }
+
+    private Stream<String> known(Owner owner) {
+        return owner.families().stream().filter(rules.families()::containsKey);
     }
 
     private Set<String> familiesWith(String component) {

@@ -7,7 +7,7 @@ import java.util.OptionalInt;
 /**
  * What the readers of single entries need to know of the whole.
  *
- * @param whole whether every file could be opened; if not, an unknown name may be defined in one that could not
+ * @param whole whether every section of every file could be opened; if not, an unknown name may be defined in one that could not
  * @param strengths words for links; empty when they could not be read
  * @param rates words for rates; empty when they could not be read
  * @param decimals of the bench's currency; empty when it is not known

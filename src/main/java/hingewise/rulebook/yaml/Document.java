@@ -1,5 +1,6 @@
 package hingewise.rulebook.yaml;
 
+import hingewise.plain.Quoted;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -30,7 +31,25 @@ record Document(Node.Mapping root) {
         root.members().stream()
                 .filter(m -> !KEYS.contains(m.key()))
                 .forEach(m -> problems.unknown(m.place(), m.key(), "a section", KEYS));
+        Section.keys().forEach(k -> checkSection(root, k, problems));
         return new Document(root);
+    }
+
+    private static void checkSection(Node.Mapping root, String key, Problems problems) {
+        List<Node.Member> members = new Document(root).under(key);
+        members.stream()
+                .skip(1)
+                .forEach(m -> problems.add(
+                        m.place(),
+                        "the section " + Quoted.of(key) + " stands here a second time, after line "
+                                + members.get(0).place().line(),
+                        "Put both together."));
+        members.stream()
+                .filter(m -> !(m.value() instanceof Node.Mapping))
+                .forEach(m -> problems.add(
+                        m.place(),
+                        "the section " + Quoted.of(key) + " is " + m.value().form(),
+                        "Write ids with their entries below it, or take the section out."));
     }
 
     private static void checkFormat(Node.Mapping root) throws Refusal {

@@ -1,5 +1,6 @@
 package hingewise.rulebook.yaml;
 
+import hingewise.plain.Quoted;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -27,10 +28,10 @@ final class Entries {
     record Entry(String id, Place place, Node value) {
         /** Where a key of the entry stands, or a name within the value of that key. */
         Place placeOf(String key, String name) {
-            if (value instanceof Node.Mapping m) {
-                return m.member(key).map(k -> k.value().placeOf(name)).orElse(place);
+            if (!(value instanceof Node.Mapping block)) {
+                return place;
             }
-            return place;
+            return block.member(key).flatMap(m -> m.value().find(name)).orElse(block.placeOf(key));
         }
     }
 
@@ -62,12 +63,6 @@ final class Entries {
     private void addSection(Section section, Node.Member member, Problems problems) {
         if (member.value() instanceof Node.Mapping mapping) {
             mapping.members().forEach(m -> add(section, new Entry(m.key(), m.place(), m.value()), problems));
-        } else {
-            problems.add(
-                    member.place(),
-                    "the section " + Quote.of(member.key()) + " is "
-                            + member.value().form(),
-                    "Write ids with their entries below it, or take the section out.");
         }
     }
 
@@ -75,7 +70,7 @@ final class Entries {
         if (!isId(entry.id())) {
             problems.add(
                     entry.place(),
-                    Quote.of(entry.id()) + " cannot be an id",
+                    Quoted.of(entry.id()) + " cannot be an id",
                     "Write lower-case letters and digits, words joined by hyphens.");
         }
         Map<String, Entry> known = of(section);
@@ -83,7 +78,7 @@ final class Entries {
         if (before != null) {
             problems.add(
                     entry.place(),
-                    section.noun + " " + Quote.of(entry.id()) + " is already defined at " + before.place(),
+                    section.noun + " " + Quoted.of(entry.id()) + " is already defined at " + before.place(),
                     "Rename one of them, or put both together.");
         }
         all(section).add(entry);
@@ -94,7 +89,7 @@ final class Entries {
             Optional<Entry> other = find(earlier, entry.id());
             other.ifPresent(o -> problems.add(
                     entry.place(),
-                    Quote.of(entry.id()) + " is also " + earlier.noun + ", at " + o.place(),
+                    Quoted.of(entry.id()) + " is also " + earlier.noun + ", at " + o.place(),
                     "Rename one of them: cases name both kinds by id."));
         }
     }

@@ -1,5 +1,6 @@
 package hingewise.rulebook.yaml;
 
+import hingewise.plain.Quoted;
 import hingewise.rulebook.Grounds;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -58,16 +59,27 @@ final class Fields {
                 context.problems()
                         .add(
                                 member.place(),
-                                Quote.of(member.key()) + " stands here a second time, after line " + before.line(),
+                                Quoted.of(member.key()) + " stands here a second time, after line " + before.line(),
                                 "Take one of them out.");
             }
         }
     }
 
     private void tellUnknown() {
-        block.members().stream()
-                .filter(m -> !asked.contains(m.key()))
-                .forEach(m -> context.problems().unknown(m.place(), m.key(), "a key of " + owner, asked));
+        block.members().stream().filter(m -> !asked.contains(m.key())).forEach(m -> {
+            boolean cutText = m.key().contains(" ")
+                    && m.value() instanceof Node.Scalar v
+                    && v.text().isEmpty();
+            if (cutText) {
+                context.problems()
+                        .add(
+                                m.place(),
+                                Quoted.of(m.key()) + " is taken for a key of " + owner,
+                                "A comma ends a text inside braces: put the text in quotes.");
+            } else {
+                context.problems().unknown(m.place(), m.key(), "a key of " + owner, asked);
+            }
+        });
     }
 
     Context context() {
@@ -91,7 +103,7 @@ final class Fields {
     Optional<Node> required(String key) {
         Optional<Node> node = optional(key);
         if (node.isEmpty()) {
-            context.problems().add(block.place(), owner + " has no " + Quote.of(key), "Add \"" + key + ": …\" to it.");
+            context.problems().add(block.place(), owner + " has no " + Quoted.of(key), "Add \"" + key + ": …\" to it.");
         }
         return node;
     }
@@ -109,7 +121,7 @@ final class Fields {
                 && (node.get() instanceof Node.Sequence s && s.items().isEmpty()
                         || node.get() instanceof Node.Mapping m && m.members().isEmpty());
         if (empty) {
-            problem(key, Quote.of(key) + " of " + owner + " names nothing", "Name at least one.");
+            problem(key, Quoted.of(key) + " of " + owner + " names nothing", "Name at least one.");
         }
         return this;
     }
@@ -187,7 +199,7 @@ final class Fields {
         if (node.isPresent() && !(node.get() instanceof Node.Sequence)) {
             values.problem(
                     node.get(),
-                    Quote.of(key) + " is " + node.get().form() + ", where a list should be",
+                    Quoted.of(key) + " is " + node.get().form() + ", where a list should be",
                     "Write it in brackets: " + key + ": [first, second].");
         }
         return node.isPresent() && node.get() instanceof Node.Sequence s ? s.items() : new ArrayList<>();
@@ -216,7 +228,7 @@ final class Fields {
         } else if (node.isPresent()) {
             values.problem(
                     node.get(),
-                    Quote.of(key) + " is " + node.get().form() + ", where names with values should be",
+                    Quoted.of(key) + " is " + node.get().form() + ", where names with values should be",
                     "Write it in braces: " + key + ": {name: value}.");
         }
         return result;

@@ -1,5 +1,6 @@
 package hingewise.rulebook.yaml;
 
+import hingewise.plain.Quoted;
 import hingewise.rulebook.ByFamily;
 import hingewise.rulebook.Raise;
 import hingewise.rulebook.Sign;
@@ -36,7 +37,7 @@ final class LinkReader {
         if (!(node instanceof Node.Mapping)) {
             return fields.values().strength(node).map(s -> new Link(s, Optional.empty()));
         }
-        return Fields.read(fields.context(), node, "a link", f -> {
+        return Fields.read(fields.context(), node, "link " + Quoted.of(node.under()), f -> {
             double strength = f.required("strength")
                     .flatMap(f.values()::strength)
                     .orElse(Range.CHANCE.lowest().doubleValue());
@@ -66,7 +67,7 @@ final class LinkReader {
         if (mapping.member("all").isEmpty()) {
             fields.problem(
                     key,
-                    Quote.of(key) + " differs by family and has no \"all\"",
+                    Quoted.of(key) + " differs by family and has no \"all\"",
                     "Add \"all: …\" for the families that are not named.");
         }
         return new ByFamily(all.orElse(stand.common()), exceptions);

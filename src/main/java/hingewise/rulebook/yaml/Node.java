@@ -1,31 +1,37 @@
 package hingewise.rulebook.yaml;
 
+import hingewise.plain.Quoted;
 import java.util.List;
 import java.util.Optional;
 
 /** A YAML value that knows where it stands. */
 sealed interface Node {
+    /** The line it is written on; for a list or block under a key, the line of the key. */
     Place place();
+
+    /** The key it stands under; for an item of a list, the key of the list. */
+    String under();
 
     /** What it is, for a message such as "… is a list". */
     String form();
 
-    /**
-     * The place of the key or list item of this name within this value; this value's own place if there is none.
-     */
-    default Place placeOf(String name) {
-        return place();
-    }
+    /** Where a key or value of this name stands within. */
+    Optional<Place> find(String name);
 
     /** A single value, as written; the text of an empty value is empty. */
-    record Scalar(Place place, String text) implements Node {
+    record Scalar(Place place, String under, String text) implements Node {
         @Override
         public String form() {
-            return text.isEmpty() ? "empty" : Quote.of(text);
+            return text.isEmpty() ? "empty" : Quoted.of(text);
+        }
+
+        @Override
+        public Optional<Place> find(String name) {
+            return text.equals(name) ? Optional.of(place) : Optional.empty();
         }
     }
 
-    record Sequence(Place place, List<Node> items) implements Node {
+    record Sequence(Place place, String under, List<Node> items) implements Node {
         public Sequence {
             items = List.copyOf(items);
         }
@@ -36,17 +42,13 @@ sealed interface Node {
         }
 
         @Override
-        public Place placeOf(String name) {
-            return items.stream()
-                    .filter(i -> i instanceof Scalar s && s.text().equals(name))
-                    .findFirst()
-                    .map(Node::place)
-                    .orElse(place);
+        public Optional<Place> find(String name) {
+            return items.stream().flatMap(i -> i.find(name).stream()).findFirst();
         }
     }
 
     /** Keys with values, in the order written; a key that is written twice is here twice. */
-    record Mapping(Place place, List<Member> members) implements Node {
+    record Mapping(Place place, String under, List<Member> members) implements Node {
         public Mapping {
             members = List.copyOf(members);
         }
@@ -57,13 +59,22 @@ sealed interface Node {
         }
 
         @Override
-        public Place placeOf(String name) {
-            return member(name).map(Member::place).orElse(place);
+        public Optional<Place> find(String name) {
+            return member(name)
+                    .map(Member::place)
+                    .or(() -> members.stream()
+                            .flatMap(m -> m.value().find(name).stream())
+                            .findFirst());
         }
 
         /** The first member of this key. */
         Optional<Member> member(String key) {
             return members.stream().filter(m -> m.key().equals(key)).findFirst();
+        }
+
+        /** Where the key stands, or the block if it is not there. */
+        Place placeOf(String key) {
+            return member(key).map(Member::place).orElse(place);
         }
     }
 

@@ -1,5 +1,6 @@
 package hingewise.rulebook.yaml;
 
+import hingewise.plain.Quoted;
 import hingewise.rulebook.Choice;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Moment;
@@ -79,14 +80,14 @@ final class QuestionReader {
                     .problems()
                     .add(
                             member.place(),
-                            Quote.of(member.key()) + " cannot be an answer's id",
+                            Quoted.of(member.key()) + " cannot be an answer's id",
                             "Write lower-case words joined by hyphens; \"" + CaseReader.CANT_TELL
                                     + "\" is there for every question already.");
         }
         return Fields.read(
                 fields.context(),
                 member.value(),
-                "answer " + Quote.of(member.key()),
+                "answer " + Quoted.of(member.key()),
                 f -> new Choice.Answer(f.text("label"), f.present("settles").answers("settles")));
     }
 

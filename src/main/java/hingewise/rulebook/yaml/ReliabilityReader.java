@@ -1,5 +1,6 @@
 package hingewise.rulebook.yaml;
 
+import hingewise.plain.Quoted;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Reliability;
 import java.util.EnumMap;
@@ -17,7 +18,7 @@ final class ReliabilityReader {
     static Optional<Reliability> kind(Fields fields, EvidenceKind kind) {
         return fields.optional(kind.id())
                 .flatMap(n -> Fields.read(
-                        fields.context(), n, "the reliability of " + Quote.of(kind.id()), ReliabilityReader::read));
+                        fields.context(), n, "the reliability of " + Quoted.of(kind.id()), ReliabilityReader::read));
     }
 
     private static Reliability read(Fields fields) {

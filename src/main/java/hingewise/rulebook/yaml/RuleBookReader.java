@@ -31,21 +31,21 @@ public final class RuleBookReader {
     static Reading read(Folder folder) {
         Problems problems = new Problems();
         List<Document> documents = new ArrayList<>();
-        int refused = 0;
+
         try {
             for (Folder.File file : folder.files(problems)) {
                 try {
                     documents.add(Document.read(Source.read(file.name(), file.path()), problems));
                 } catch (Refusal refusal) {
                     refusal.tell(problems);
-                    refused++;
                 }
             }
         } catch (Refusal refusal) {
             refusal.tell(problems);
             return new Reading(Optional.empty(), problems.sorted());
         }
-        RuleBook rules = Assembly.of(documents, refused == 0, new Place(folder.name("book.yaml"), 0), problems);
+        boolean whole = problems.isEmpty();
+        RuleBook rules = Assembly.of(documents, whole, new Place(folder.name("book.yaml"), 0), problems);
         List<Problem> sorted = problems.sorted();
         return new Reading(sorted.isEmpty() ? Optional.of(rules) : Optional.empty(), sorted);
     }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
+import hingewise.plain.Quoted;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +51,7 @@ final class TreeParser {
         if (first == null) {
             return Optional.empty();
         }
-        Node root = node(first, 1);
+        Node root = node(first, here(), "", 1);
         if (parser.nextToken() != null) {
             throw new Refusal(
                     here(),
@@ -60,7 +61,12 @@ final class TreeParser {
         return Optional.of(root);
     }
 
-    private Node node(JsonToken token, int depth) throws IOException, Refusal {
+    /**
+     * The value that begins at the present token.
+     *
+     * @param from where a list or block is said to stand
+     */
+    private Node node(JsonToken token, Place from, String under, int depth) throws IOException, Refusal {
         Place place = here();
         refuseReferences(place);
         if (token == JsonToken.START_OBJECT || token == JsonToken.START_ARRAY) {
@@ -70,29 +76,31 @@ final class TreeParser {
                         "this is nested more than " + DEEPEST + " levels deep",
                         "Compare with rules/README.md: nothing in a rule book is so deep.");
             }
-            return token == JsonToken.START_OBJECT ? mapping(place, depth) : sequence(place, depth);
+            return token == JsonToken.START_OBJECT ? mapping(from, under, depth) : sequence(from, under, depth);
         }
         return new Node.Scalar(
-                place, token == JsonToken.VALUE_NULL ? "" : parser.getText().strip());
+                place,
+                under,
+                token == JsonToken.VALUE_NULL ? "" : parser.getText().strip());
     }
 
-    private Node mapping(Place place, int depth) throws IOException, Refusal {
+    private Node mapping(Place place, String under, int depth) throws IOException, Refusal {
         List<Node.Member> members = new ArrayList<>();
         while (parser.nextToken() == JsonToken.FIELD_NAME) {
             Place at = here();
             refuseReferences(at);
             String key = parser.currentName();
-            members.add(new Node.Member(key, at, node(parser.nextToken(), depth + 1)));
+            members.add(new Node.Member(key, at, node(parser.nextToken(), at, key, depth + 1)));
         }
-        return new Node.Mapping(place, members);
+        return new Node.Mapping(place, under, members);
     }
 
-    private Node sequence(Place place, int depth) throws IOException, Refusal {
+    private Node sequence(Place place, String under, int depth) throws IOException, Refusal {
         List<Node> items = new ArrayList<>();
         for (JsonToken t = parser.nextToken(); t != JsonToken.END_ARRAY; t = parser.nextToken()) {
-            items.add(node(t, depth + 1));
+            items.add(node(t, here(), under, depth + 1));
         }
-        return new Node.Sequence(place, items);
+        return new Node.Sequence(place, under, items);
     }
 
     private void refuseReferences(Place place) throws IOException, Refusal {
@@ -125,7 +133,7 @@ final class TreeParser {
         }
         return new Refusal(
                 new Place(source.name(), Math.max(1, Math.min(line, source.lines()))),
-                "this is not readable YAML (" + Quote.plain(what) + ")",
+                "this is not readable YAML (" + Quoted.line(what) + ")",
                 "Look at the indentation, quotes, brackets and colons of this line and the one before.");
     }
 }

@@ -1,5 +1,6 @@
 package hingewise.rulebook.yaml;
 
+import hingewise.plain.Quoted;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
@@ -26,14 +27,17 @@ record Values(Context context) {
         if (node instanceof Node.Scalar s && !s.text().isEmpty()) {
             return Optional.of(s.text());
         }
-        problem(node, "this is " + node.form() + ", where " + wanted + " should be", "Write " + wanted + ".");
+        problem(
+                node,
+                Quoted.of(node.under()) + " is " + node.form() + ", where " + wanted + " should be",
+                "Write " + wanted + ".");
         return Optional.empty();
     }
 
     Optional<String> text(Node node) {
         Optional<String> text = scalar(node, "a text");
-        if (text.isPresent() && text.get().codePoints().anyMatch(c -> c != '\n' && Quote.steers(c))) {
-            problem(node, Quote.of(text.get()) + " has characters that cannot be seen", "Type it afresh.");
+        if (text.isPresent() && Quoted.line(text.get()).indexOf('\uFFFD') >= 0) {
+            problem(node, Quoted.of(text.get()) + " has characters that cannot be seen", "Type it afresh.");
         }
         return text;
     }
@@ -74,13 +78,21 @@ record Values(Context context) {
     }
 
     private Optional<BigDecimal> number(Node node, String text, Range range, String wanted) {
-        if (!PLAIN_NUMBER.matcher(text).matches() || text.length() > LONGEST_NUMBER) {
-            problem(node, Quote.of(text) + " is not " + wanted, "Write a plain decimal such as 12, 0.5 or .025.");
+        String named = Quoted.of(node.under()) + " is ";
+        if (!PLAIN_NUMBER.matcher(text).matches()) {
+            problem(
+                    node,
+                    named + Quoted.of(text) + ", which is not " + wanted,
+                    "Write a plain decimal such as 12, 0.5 or .025.");
+            return Optional.empty();
+        }
+        if (text.length() > LONGEST_NUMBER) {
+            problem(node, named + Quoted.of(text) + ", which has too many digits", "Write fewer digits.");
             return Optional.empty();
         }
         BigDecimal number = new BigDecimal(text);
         if (!range.holds(number)) {
-            problem(node, text + " is out of range", range.advice(number));
+            problem(node, named + text + ", which is out of range", range.advice(number));
             return Optional.empty();
         }
         return Optional.of(number);
@@ -92,8 +104,9 @@ record Values(Context context) {
             int decimals = context.decimals().orElse(0);
             problem(
                     node,
-                    amount.get().toPlainString() + " has more decimals than the currency",
-                    "Write at most " + decimals + ".");
+                    Quoted.of(node.under()) + " is " + amount.get().toPlainString()
+                            + ", with more decimals than the currency has",
+                    decimals == 0 ? "Write a whole number." : "Write at most " + decimals + " decimals.");
         }
         return amount;
     }
@@ -106,7 +119,7 @@ record Values(Context context) {
 
     /** "true" or "false". */
     Optional<Boolean> flag(Node node) {
-        return oneOf(node, "a yes-or-no setting", List.of("true", "false"), Function.identity())
+        return oneOf(node, "true or false", List.of("true", "false"), Function.identity())
                 .map("true"::equals);
     }
 

@@ -1,5 +1,6 @@
 package hingewise.rulebook.yaml;
 
+import hingewise.plain.Quoted;
 import hingewise.rulebook.Words;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -25,12 +26,11 @@ final class WordsReader {
                         .problems()
                         .add(
                                 member.place(),
-                                Quote.of(member.key()) + " cannot be a word for a number",
+                                Quoted.of(member.key()) + " cannot be a word for a number",
                                 "Write lower-case letters joined by hyphens.");
             }
-            fields.values()
-                    .number(member.value(), range)
-                    .ifPresent(n -> result.putIfAbsent(member.key(), n.doubleValue()));
+            BigDecimal number = fields.values().number(member.value(), range).orElse(range.lowest());
+            result.putIfAbsent(member.key(), number.doubleValue());
         });
     }
 

@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.rulebook.yaml;
+
+import org.jspecify.annotations.NullMarked;
