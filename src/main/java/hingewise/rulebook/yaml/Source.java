@@ -19,6 +19,9 @@ record Source(String name, String text) {
     /** Largest file that is read. A rule book is written by hand: hundreds of rules make a tenth of this. */
     static final int LARGEST_BYTES = 4 * 1024 * 1024;
 
+    /** Longest line, in characters. The scanner below takes time by the square of a line's length. */
+    static final int LONGEST_LINE = 10_000;
+
     /** Reads the file, without holding more than {@link #LARGEST_BYTES} of it. */
     static Source read(String name, Path path) throws Refusal {
         Place file = new Place(name, 0);
@@ -62,8 +65,17 @@ record Source(String name, String text) {
     }
 
     private static String checked(String name, String text) throws Refusal {
+        int lineStart = 0;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
+            if (c == '\n') {
+                lineStart = i + 1;
+            } else if (i - lineStart >= LONGEST_LINE) {
+                throw new Refusal(
+                        new Place(name, lineAt(text, i)),
+                        "this line has more than " + LONGEST_LINE + " characters",
+                        "Break it into several lines.");
+            }
             if (c == '\t') {
                 throw new Refusal(
                         new Place(name, lineAt(text, i)), "there is a tab in this line", "Write spaces instead.");

@@ -102,9 +102,15 @@ class RefusedFilesTest {
     @Test
     void aFileThatHasJustTheLargestSizeIsRead() throws IOException {
         SmallBook.whole().readIn(folder);
-        String start = "format: 1\n";
-        Files.writeString(folder.resolve("odd.yaml"), start + "#".repeat(Source.LARGEST_BYTES - start.length()));
+        String text = "format: 1\n" + ("#".repeat(Source.LONGEST_LINE) + "\n").repeat(500);
+        Files.writeString(folder.resolve("odd.yaml"), text.substring(0, Source.LARGEST_BYTES));
         assertThat(read().problems()).isEmpty();
+    }
+
+    @Test
+    void aLineWithoutEnd() throws IOException {
+        assertThat(saidOf("format: 1\n#" + "x".repeat(Source.LONGEST_LINE)))
+                .isEqualTo("odd.yaml:2: this line has more than 10000 characters. Break it into several lines.");
     }
 
     @Test
@@ -162,7 +168,7 @@ class RefusedFilesTest {
 
     @Test
     void nestingThatIsTooDeep() throws IOException {
-        assertThat(saidOf("format: 1\nparts: " + "[".repeat(100_000)))
+        assertThat(saidOf("format: 1\nparts: " + "[".repeat(9_000)))
                 .startsWith("odd.yaml:2: this is nested more than 12 levels deep. ");
     }
 

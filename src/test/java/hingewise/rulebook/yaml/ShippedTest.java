@@ -39,6 +39,13 @@ class ShippedTest {
     }
 
     @Test
+    void theShippedRuleBookHasNoProblems() {
+        Reading reading = RuleBookReader.readShipped();
+        assertThat(reading.problems()).isEmpty();
+        assertThat(reading.ruleBook().orElseThrow().causes()).isNotEmpty();
+    }
+
+    @Test
     void theRulesAreFoundInAJarThatListsNoFolders() throws IOException {
         Reading reading = readFrom(jar(SmallBook.whole()));
         assertThat(reading.problems()).isEmpty();
