@@ -1,0 +1,93 @@
+package hingewise;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Set;
+
+/** The rooms of the house, from the ground up, and which others each may use. */
+enum Room {
+    PLAIN("plain"),
+    INFERENCE("inference", PLAIN),
+    RULEBOOK("rulebook", PLAIN),
+    RULEBOOK_YAML("rulebook.yaml", PLAIN, RULEBOOK),
+    CASEFILE("casefile", PLAIN, RULEBOOK),
+    CASEFILE_STORE("casefile.store", PLAIN, RULEBOOK, CASEFILE),
+    DIAGNOSIS("diagnosis", PLAIN, INFERENCE, RULEBOOK, CASEFILE),
+    COSTING("costing", PLAIN, INFERENCE, RULEBOOK, CASEFILE, DIAGNOSIS),
+    COSTING_CSV("costing.csv", PLAIN, RULEBOOK, COSTING),
+    PLANNING("planning", PLAIN, INFERENCE, RULEBOOK, CASEFILE, DIAGNOSIS, COSTING),
+    OFFER("offer", PLAIN, INFERENCE, RULEBOOK, CASEFILE, DIAGNOSIS, COSTING, PLANNING),
+    ASSESSMENT("assessment", PLAIN, INFERENCE, RULEBOOK, CASEFILE, DIAGNOSIS, COSTING, PLANNING, OFFER),
+    INTAKE("intake", PLAIN, INFERENCE, RULEBOOK, CASEFILE, DIAGNOSIS, COSTING, PLANNING, OFFER, ASSESSMENT),
+    LEARNING("learning", PLAIN, INFERENCE, RULEBOOK, CASEFILE, DIAGNOSIS),
+    REPORT("report", PLAIN, RULEBOOK, CASEFILE, DIAGNOSIS, COSTING, PLANNING, OFFER, ASSESSMENT),
+    TERMINAL(
+            "terminal",
+            PLAIN,
+            INFERENCE,
+            RULEBOOK,
+            RULEBOOK_YAML,
+            CASEFILE,
+            CASEFILE_STORE,
+            DIAGNOSIS,
+            COSTING,
+            COSTING_CSV,
+            PLANNING,
+            OFFER,
+            ASSESSMENT,
+            INTAKE,
+            LEARNING,
+            REPORT),
+    WIZARD(
+            "wizard",
+            PLAIN,
+            RULEBOOK,
+            RULEBOOK_YAML,
+            CASEFILE,
+            CASEFILE_STORE,
+            DIAGNOSIS,
+            COSTING,
+            COSTING_CSV,
+            PLANNING,
+            OFFER,
+            ASSESSMENT,
+            INTAKE,
+            LEARNING,
+            REPORT),
+    /** The way in, which chooses between terminal and window. */
+    DOOR("", TERMINAL, WIZARD);
+
+    private final String name;
+    private final Set<Room> mayUse;
+
+    Room(String name, Room... mayUse) {
+        this.name = name;
+        this.mayUse = Set.of(mayUse);
+    }
+
+    Set<Room> mayUse() {
+        return mayUse;
+    }
+
+    /**
+     * The room a class lives in; of a room and a room within it, the inner one.
+     *
+     * @throws AssertionError if it lives in none
+     */
+    static Room of(JavaClass type) {
+        String place = type.getBaseComponentType().getPackageName();
+        if (place.equals("hingewise")) {
+            return DOOR;
+        }
+        return Arrays.stream(values())
+                .filter(room -> room != DOOR && (place + ".").startsWith("hingewise." + room.name + "."))
+                .max(Comparator.comparingInt(room -> room.name.length()))
+                .orElseThrow(() -> new AssertionError(type.getName() + " lives in no room of the house"));
+    }
+
+    @Override
+    public String toString() {
+        return this == DOOR ? "hingewise" : name;
+    }
+}
