@@ -8,14 +8,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /** Reads rows as offers and tells everything that is wrong with each. */
 final class OfferReader {
-    private static final List<String> GRADES = List.of("service", "aftermarket", "pulled");
     /** Keeps every sum of prices within what can be shown, and no digits are worked on for nothing. */
     private static final Pattern AMOUNT = Pattern.compile("[0-9]{1,9}(\\.[0-9]{1,9})?");
 
@@ -27,13 +25,13 @@ final class OfferReader {
     private static final double LARGEST_CHANCE = .999;
 
     private final Header header;
-    private final Set<String> knownParts;
+    private final Vocabulary known;
     private final Problems problems;
     private final Map<List<String>, Integer> lines = new HashMap<>();
 
-    OfferReader(Header header, Set<String> knownParts, Problems problems) {
+    OfferReader(Header header, Vocabulary known, Problems problems) {
         this.header = header;
-        this.knownParts = knownParts;
+        this.known = known;
         this.problems = problems;
     }
 
@@ -75,9 +73,9 @@ final class OfferReader {
 
     private Optional<String> part(Rows.Row row) {
         String part = header.cell(row, "part");
-        return knownParts.contains(part)
+        return known.parts().contains(part)
                 ? Optional.of(part)
-                : wrong(row, "no part is called " + Quoted.of(part) + ". " + NearestId.advice(part, knownParts));
+                : wrong(row, "no part is called " + Quoted.of(part) + ". " + NearestId.advice(part, known.parts()));
     }
 
     private Optional<String> supplier(Rows.Row row) {
@@ -133,9 +131,9 @@ final class OfferReader {
 
     private Optional<String> grade(Rows.Row row) {
         String grade = header.cell(row, "grade");
-        return GRADES.contains(grade)
+        return known.grades().contains(grade)
                 ? Optional.of(grade)
-                : wrong(row, "no grade is called " + Quoted.of(grade) + ". " + NearestId.advice(grade, GRADES));
+                : wrong(row, "no grade is called " + Quoted.of(grade) + ". " + NearestId.advice(grade, known.grades()));
     }
 
     private Optional<Integer> days(Rows.Row row) {

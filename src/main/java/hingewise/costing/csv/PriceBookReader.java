@@ -3,6 +3,7 @@ package hingewise.costing.csv;
 import hingewise.costing.Offer;
 import hingewise.costing.PriceBook;
 import hingewise.plain.Utf8;
+import hingewise.rulebook.RuleBook;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
@@ -11,11 +12,10 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Reads price books: comma-separated, in UTF-8, a first row naming the columns part, supplier, price, currency, grade
- * (service, aftermarket or pulled), days and bad-on-arrival in any order. Nothing that is wrong is passed over; all of
+ * (an id of the rule book, such as service or pulled), days and bad-on-arrival in any order. Nothing that is wrong is passed over; all of
  * it is told at once.
  */
 public final class PriceBookReader {
@@ -29,9 +29,18 @@ public final class PriceBookReader {
     /**
      * The price book in this file.
      *
-     * @param knownParts part ids of the rule book it is for
+     * @param rules the rule book whose parts and grades it prices
      */
-    public static Reading read(Path file, Set<String> knownParts) {
+    public static Reading read(Path file, RuleBook rules) {
+        return read(file, Vocabulary.of(rules));
+    }
+
+    /** The invented price book that comes with the program. */
+    public static Reading readShipped(RuleBook rules) {
+        return readShipped(Vocabulary.of(rules));
+    }
+
+    static Reading read(Path file, Vocabulary known) {
         String name = file.toString();
         if (Files.isDirectory(file)) {
             return refusal(name, "is a folder; name a price book in it");
@@ -41,7 +50,7 @@ public final class PriceBookReader {
         }
         try (InputStream in = Files.newInputStream(file)) {
             // The size decides first, so that an enormous file costs nothing.
-            return Files.size(file) > LARGEST ? tooLarge(name) : read(name, in, knownParts);
+            return Files.size(file) > LARGEST ? tooLarge(name) : read(name, in, known);
         } catch (NoSuchFileException e) {
             return refusal(name, "there is no such file; check its name and folder");
         } catch (AccessDeniedException e) {
@@ -51,18 +60,17 @@ public final class PriceBookReader {
         }
     }
 
-    /** The invented price book that comes with the program. */
-    public static Reading readShipped(Set<String> knownParts) {
+    static Reading readShipped(Vocabulary known) {
         try (InputStream in = PriceBookReader.class.getResourceAsStream("/" + SHIPPED)) {
             return in == null
                     ? refusal(SHIPPED, "is missing from the program; install it again or name a price book of your own")
-                    : read(SHIPPED, in, knownParts);
+                    : read(SHIPPED, in, known);
         } catch (IOException e) {
             return refusal(SHIPPED, "could not be read from the program (" + e.getMessage() + "); install it again");
         }
     }
 
-    private static Reading read(String name, InputStream in, Set<String> knownParts) throws IOException {
+    private static Reading read(String name, InputStream in, Vocabulary known) throws IOException {
         byte[] bytes = in.readNBytes(LARGEST + 1);
         if (bytes.length > LARGEST) {
             return tooLarge(name);
@@ -73,12 +81,12 @@ public final class PriceBookReader {
             problems.add(decoded.lastLine(), "a byte here is not UTF-8; save the file as UTF-8");
             return new Reading(Optional.empty(), problems.all());
         }
-        List<Offer> offers = offers(decoded.text(), knownParts, problems);
+        List<Offer> offers = offers(decoded.text(), known, problems);
         List<String> all = problems.all();
         return new Reading(all.isEmpty() ? Optional.of(new PriceBook(offers)) : Optional.empty(), all);
     }
 
-    private static List<Offer> offers(String text, Set<String> knownParts, Problems problems) {
+    private static List<Offer> offers(String text, Vocabulary known, Problems problems) {
         List<Rows.Row> rows = Rows.of(text, problems);
         if (rows.isEmpty()) {
             problems.add("is empty; begin with the row " + String.join(",", Header.COLUMNS));
@@ -88,7 +96,7 @@ public final class PriceBookReader {
             problems.add("offers nothing; add a row for each part and supplier");
         }
         return Header.of(rows.get(0), problems)
-                .map(header -> new OfferReader(header, knownParts, problems))
+                .map(header -> new OfferReader(header, known, problems))
                 .map(reader -> rows.stream()
                         .skip(1)
                         .flatMap(row -> reader.read(row).stream())

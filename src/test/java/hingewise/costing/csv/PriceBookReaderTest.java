@@ -8,6 +8,8 @@ import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.joda.money.Money;
@@ -19,7 +21,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PriceBookReaderTest {
     private static final String HEADER = "part,supplier,price,currency,grade,days,bad-on-arrival\n";
     private static final String GOOD = "back,Invented Parts,12.50,EUR,pulled,3,0.15\n";
-    private static final Set<String> PARTS = Set.of("back", "coil");
+    private static final Vocabulary KNOWN =
+            new Vocabulary(Set.of("back", "coil"), new LinkedHashSet<>(List.of("service", "aftermarket", "pulled")));
 
     @TempDir
     Path folder;
@@ -128,16 +131,16 @@ class PriceBookReaderTest {
     void bytesThatAreNotUtf8AreRefused() throws IOException {
         Path file = folder.resolve("prices.csv");
         Files.write(file, (HEADER + GOOD.replace("Inv", "Inv\u00e9")).getBytes(StandardCharsets.ISO_8859_1));
-        assertThat(PriceBookReader.read(file, PARTS).problems())
+        assertThat(PriceBookReader.read(file, KNOWN).problems())
                 .containsExactly(file + ":2: a byte here is not UTF-8; save the file as UTF-8");
     }
 
     @Test
     void aMissingFileAndAFolderAreNamed() {
         Path none = folder.resolve("none.csv");
-        assertThat(PriceBookReader.read(none, PARTS).problems())
+        assertThat(PriceBookReader.read(none, KNOWN).problems())
                 .containsExactly(none + ": there is no such file; check its name and folder");
-        assertThat(PriceBookReader.read(folder, PARTS).problems())
+        assertThat(PriceBookReader.read(folder, KNOWN).problems())
                 .containsExactly(folder + ": is a folder; name a price book in it");
     }
 
@@ -158,7 +161,7 @@ class PriceBookReaderTest {
         try (RandomAccessFile sparse = new RandomAccessFile(file.toFile(), "rw")) {
             sparse.setLength(1L << 30);
         }
-        assertThat(PriceBookReader.read(file, PARTS).problems())
+        assertThat(PriceBookReader.read(file, KNOWN).problems())
                 .containsExactly(file + ": is larger than 16 MiB; keep only the parts you buy");
     }
 
@@ -172,7 +175,7 @@ class PriceBookReaderTest {
                 damaged[random.nextInt(damaged.length)] =
                         (byte) (random.nextBoolean() ? ",\"\n\r\\;. -0".charAt(random.nextInt(10)) : random.nextInt());
             }
-            Reading reading = PriceBookReader.read(Files.write(folder.resolve("prices.csv"), damaged), PARTS);
+            Reading reading = PriceBookReader.read(Files.write(folder.resolve("prices.csv"), damaged), KNOWN);
             assertThat(reading.priceBook().isPresent())
                     .as("seed %d: %s", seed, reading.problems())
                     .isEqualTo(reading.problems().isEmpty());
@@ -180,6 +183,6 @@ class PriceBookReaderTest {
     }
 
     private Reading read(String content) throws IOException {
-        return PriceBookReader.read(Files.writeString(folder.resolve("prices.csv"), content), PARTS);
+        return PriceBookReader.read(Files.writeString(folder.resolve("prices.csv"), content), KNOWN);
     }
 }

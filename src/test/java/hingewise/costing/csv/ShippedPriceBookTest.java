@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 class ShippedPriceBookTest {
     private final RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
-    private final Reading reading = PriceBookReader.readShipped(rules.parts().keySet());
+    private final Reading reading = PriceBookReader.readShipped(rules);
 
     @Test
     void everyPartOfTheRuleBookIsOffered() {
@@ -50,7 +50,9 @@ class ShippedPriceBookTest {
 
     @Test
     void anUnknownRuleBookMakesEveryRowAProblem() {
-        assertThat(PriceBookReader.readShipped(Set.of("inner-asembly")).problems())
+        assertThat(PriceBookReader.readShipped(new Vocabulary(
+                                Set.of("inner-asembly"), rules.grades().keySet()))
+                        .problems())
                 .first(STRING)
                 .isEqualTo(
                         "demo-cases/prices.csv:2: no part is called \"inner-assembly\". Did you mean \"inner-asembly\"?");
