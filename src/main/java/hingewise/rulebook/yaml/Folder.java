@@ -1,6 +1,8 @@
 package hingewise.rulebook.yaml;
 
+import hingewise.plain.Quoted;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -23,12 +25,12 @@ record Folder(Path path, String shown) {
     }
 
     String name(String file) {
-        return shown.isEmpty() ? file : shown + "/" + file;
+        return Quoted.line(shown.isEmpty() ? file : shown + "/" + file);
     }
 
     /** The rule files, by name; at least one. */
     List<File> files(Problems problems) throws Refusal {
-        Place folder = new Place(shown.isEmpty() ? "." : shown, 0);
+        Place folder = new Place(Quoted.line(shown.isEmpty() ? "." : shown), 0);
         if (!Files.exists(path)) {
             throw new Refusal(folder, "there is no such folder", "Name the folder that holds the rule book.");
         }
@@ -67,7 +69,7 @@ record Folder(Path path, String shown) {
                     .filter(n -> !n.startsWith("."))
                     .sorted()
                     .toList();
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             throw new Refusal(folder, "this folder cannot be read", "See that you may read it.");
         }
     }

@@ -9,10 +9,11 @@ import java.util.List;
 
 /** Collects what is wrong while reading goes on. */
 final class Problems {
-    /** Beyond this many problems no near word is sought, so that a large broken file is refused quickly. */
-    private static final int MOST_SUGGESTIONS = 300;
+    /** So many words may be compared in search of near ones; then a large broken file is still refused quickly. */
+    private static final int MOST_COMPARISONS = 1_000_000;
 
     private final List<Problem> found = new ArrayList<>();
+    private int comparisons;
 
     void add(Place at, String what, String advice) {
         found.add(new Problem(Severity.ERROR, at.file(), at.line(), what, advice));
@@ -31,7 +32,8 @@ final class Problems {
         if (known.isEmpty()) {
             return "None is defined: define it, or take it out.";
         }
-        return found.size() < MOST_SUGGESTIONS
+        comparisons = Math.min(MOST_COMPARISONS, comparisons + known.size());
+        return comparisons < MOST_COMPARISONS
                 ? NearestId.advice(word, known)
                 : "Define it, or write one that is defined.";
     }

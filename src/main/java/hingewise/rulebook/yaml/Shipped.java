@@ -8,6 +8,7 @@ import java.net.URLConnection;
 import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Path;
+import java.nio.file.ProviderNotFoundException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -35,7 +36,7 @@ final class Shipped {
             }
             Path file = Path.of(book.toURI());
             return reader.apply(new Folder(file.resolveSibling("."), folder));
-        } catch (IOException | URISyntaxException e) {
+        } catch (IOException | URISyntaxException | ProviderNotFoundException e) {
             return missing(folder);
         }
     }

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class SpoiltAtRandomTest {
-    private static final int BOOKS = 600;
+    private static final int BOOKS = 300;
     private static final List<String> TOKENS = List.of(
             "",
             " ",
