@@ -7,11 +7,12 @@ import hingewise.inference.Solver;
 import hingewise.rulebook.RuleBook;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A case as it would be with only some of its entries. What was done decides the network's structure, so each
@@ -34,40 +35,46 @@ final class Situations {
         this.happenings = happenings;
     }
 
-    /** The structure with all that was done. */
+    /** The structure with all that was done, ready for whatever may be asked of it. */
     Situation whole() {
-        return with(happenings.stream().map(Happening::entry).toList());
+        Unrolled unrolled = new Unrolled(rules, family, parents, happenings);
+        Set<String> observed = new LinkedHashSet<>(unrolled.observed());
+        // Causes may be set as well: planning asks what follows if one is there or none of several is.
+        observed.addAll(unrolled.wanted());
+        Situation situation = new Situation(unrolled, Solver.of(unrolled.network(), observed, unrolled.wanted()));
+        byTouches.put(touching(happenings), situation);
+        return situation;
     }
 
     Evidence evidence(Situation situation, Collection<Entry> entries) {
         return situation
                 .unrolled()
                 .evidence(happenings.stream()
-                        .filter(Reading.class::isInstance)
-                        .map(Reading.class::cast)
+                        .flatMap(h -> h instanceof Reading r ? Stream.of(r) : Stream.empty())
                         .filter(r -> entries.contains(r.entry()))
                         .toList());
     }
 
     Solution solve(Collection<Entry> entries) {
-        Situation situation = with(entries);
-        return situation.solver().solve(evidence(situation, entries));
-    }
-
-    private Situation with(Collection<Entry> entries) {
-        Set<Entry> touching = new HashSet<>();
         List<Happening> some = happenings.stream()
                 .filter(h -> !(h instanceof Touch) || entries.contains(h.entry()))
                 .toList();
-        some.stream().filter(Touch.class::isInstance).map(Happening::entry).forEach(touching::add);
-        return byTouches.computeIfAbsent(touching, t -> compile(some));
+        Situation situation = byTouches.computeIfAbsent(touching(some), t -> compile(some));
+        return situation.solver().solve(evidence(situation, entries));
+    }
+
+    private static Set<Entry> touching(List<Happening> some) {
+        return some.stream()
+                .filter(Touch.class::isInstance)
+                .map(Happening::entry)
+                .collect(Collectors.toSet());
     }
 
     private Situation compile(List<Happening> some) {
         Unrolled unrolled = new Unrolled(rules, family, parents, some);
-        Set<String> observed = new LinkedHashSet<>(unrolled.observed());
-        // Causes may be set as well: planning asks what follows if one is there or none of several is.
-        observed.addAll(unrolled.wanted());
-        return new Situation(unrolled, Solver.of(unrolled.network(), observed, unrolled.wanted()));
+        Set<String> causes = rules.causesOf(family).stream()
+                .map(c -> Names.cause(c.id()))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        return new Situation(unrolled, Solver.forFewSolutions(unrolled.network(), unrolled.observed(), causes));
     }
 }

@@ -13,12 +13,12 @@ record Ordering(int[] rank, Model model, Elimination elimination) {
     /** Below this many table cells more searching costs more than it can save. */
     private static final double CHEAP = 1 << 12;
 
-    private static final int MOST_TRIES = 40;
+    static final int MOST_TRIES = 40;
 
     /** Tries several rankings and keeps the cheapest; the more the best one costs, the longer it searches. */
-    static Ordering search(Problem problem) {
+    static Ordering search(Problem problem, int most) {
         Ordering best = of(problem, Rankings.byElimination(problem, 0), 0, Double.POSITIVE_INFINITY);
-        for (int tries = 1; tries < MOST_TRIES && worthMore(best.elimination.cost(), tries); tries++) {
+        for (int tries = 1; tries < most && worthMore(best.elimination.cost(), tries); tries++) {
             int[] rank = tries % 2 == 1
                     ? Rankings.byFrontier(problem, tries / 2)
                     : Rankings.byElimination(problem, tries / 2);

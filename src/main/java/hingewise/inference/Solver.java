@@ -22,16 +22,18 @@ public final class Solver {
     private final List<Variable> kept;
     private final Set<String> observed;
     private final Set<String> wanted;
+    private final int mostOrders;
     private final Plan plan;
     private final Map<Map<String, Role>, Plan> others = new ConcurrentHashMap<>();
 
-    private Solver(Network network, Set<String> observed, Set<String> wanted, Map<String, Role> roles) {
+    private Solver(Network network, Set<String> observed, Set<String> wanted, Map<String, Role> roles, int mostOrders) {
         this.network = network;
         this.observed = Collections.unmodifiableSet(new LinkedHashSet<>(observed));
         this.wanted = Collections.unmodifiableSet(new LinkedHashSet<>(wanted));
         Set<String> needed = new LinkedHashSet<>(observed);
         needed.addAll(wanted);
         kept = Problem.relevant(network, needed);
+        this.mostOrders = mostOrders;
         plan = compile(roles);
     }
 
@@ -45,7 +47,17 @@ public final class Solver {
      *     variables
      */
     public static Solver of(Network network, Set<String> observed, Set<String> wanted) {
-        return new Solver(network, observed, wanted, Map.of());
+        return new Solver(network, observed, wanted, Map.of(), Ordering.MOST_TRIES);
+    }
+
+    /**
+     * Prepares as {@link #of(Network, Set, Set)} does, with the first order that comes to hand: for networks solved only a
+     * few times, where searching for a better order would cost more than it saves.
+     *
+     * @throws CliqueLimitException as above, where a longer search might not
+     */
+    public static Solver forFewSolutions(Network network, Set<String> observed, Set<String> wanted) {
+        return new Solver(network, observed, wanted, Map.of(), 1);
     }
 
     /**
@@ -62,11 +74,11 @@ public final class Solver {
             boolean mayFall = !wanted.contains(name) && !network.hasChildren(name);
             roles.put(name, Role.of(network.variable(name), finding, mayFall));
         });
-        return new Solver(network, evidence.findings().keySet(), wanted, roles);
+        return new Solver(network, evidence.findings().keySet(), wanted, roles, Ordering.MOST_TRIES);
     }
 
     private Plan compile(Map<String, Role> roles) {
-        Ordering ordering = Ordering.search(Problem.of(kept, roles));
+        Ordering ordering = Ordering.search(Problem.of(kept, roles), mostOrders);
         int size = ordering.elimination().largest();
         if (size > LARGEST_CLIQUE) {
             throw new CliqueLimitException(size);
