@@ -83,10 +83,18 @@ public final class RepairCosts {
                         .reduce(own.price(), Money::plus));
     }
 
-    /** The least it costs to renew a component, labour included; empty where no part with an offer renews it. */
+    /**
+     * The least it costs to renew a component from a closed phone, opening and labour included; empty where no part
+     * with an offer renews it.
+     */
     public Optional<Money> toRenew(String component) {
         return partsRenewing(component).stream()
-                .flatMap(p -> bundlePrice(p).map(m -> m.plus(labour(p.minutes()))).stream())
+                .flatMap(p -> bundlePrice(p)
+                        .map(m -> m.plus(labour(p.minutes()
+                                + rules.pathTo(p.access()).stream()
+                                        .mapToDouble(Access::minutes)
+                                        .sum())))
+                        .stream())
                 .min(Comparator.naturalOrder());
     }
 

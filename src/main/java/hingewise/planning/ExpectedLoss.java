@@ -7,8 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * What deciding now is expected to cost, cause by cause: either it is repaired, in vain with chance 1 − p, or left, and
- * fails with chance p. A cause that no part repairs can only be left or tried.
+ * What deciding now is expected to cost, cause by cause: either it is repaired, which is paid whether or not it was
+ * broken, or left, and fails with chance p. A cause that no part repairs can only be left or tried.
  */
 final class ExpectedLoss {
     private final double failure;
@@ -29,8 +29,7 @@ final class ExpectedLoss {
         double loss = 0;
         for (Map.Entry<String, Double> e : chances.entrySet()) {
             double p = e.getValue();
-            double inVain = p == 1 ? 0 : repair.getOrDefault(e.getKey(), Double.POSITIVE_INFINITY) * (1 - p);
-            loss += Math.min(inVain, failure * p);
+            loss += Math.min(repair.getOrDefault(e.getKey(), Double.POSITIVE_INFINITY), failure * p);
         }
         return loss;
     }

@@ -7,6 +7,7 @@ import hingewise.casefile.Entry;
 import hingewise.casefile.Phone;
 import hingewise.casefile.Report;
 import hingewise.costing.PriceBook;
+import hingewise.costing.csv.PriceBookReader;
 import hingewise.planning.Step;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.RuleCase;
@@ -26,7 +27,8 @@ class RuleCasesTest {
     @TestFactory
     Stream<DynamicTest> theShippedRulesAnswerTheirOwnCases() {
         RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
-        Assessor assessor = new Assessor(rules, new PriceBook(List.of()));
+        PriceBook prices = PriceBookReader.readShipped(rules).priceBook().orElseThrow();
+        Assessor assessor = new Assessor(rules, prices);
         assertThat(rules.cases()).isNotEmpty();
         return rules.cases().stream()
                 .map(c -> DynamicTest.dynamicTest(c.id() + ": " + c.title(), () -> check(assessor, c)));
