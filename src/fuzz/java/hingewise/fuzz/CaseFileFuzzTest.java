@@ -8,13 +8,21 @@ import hingewise.casefile.store.CaseFileStore;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 
 class CaseFileFuzzTest {
+    private static final String START =
+            """
+            {"format": "hingewise-case", "version": 1, "title": "t", "invented": true, "phone": {"family": "book"},
+             "entries": [{"id": "e1", "at": "2026-11-20T10:00:00Z", "by": "me", "kind": "try", "confirmation": "c"},
+             {"id": "e2", "at": "2026-11-20T10:00:00Z", "by": "me", "kind": "look", "about": "a", "answer": "yes", """;
+
     @FuzzTest(maxDuration = "60s")
     void anyFileIsReadOrRefusedInWords(FuzzedDataProvider data) throws IOException {
         Path file = Files.createTempFile("case", ".json");
         try {
-            Files.write(file, data.consumeRemainingAsBytes());
+            Files.writeString(file, data.consumeBoolean() ? START : "");
+            Files.write(file, data.consumeRemainingAsBytes(), StandardOpenOption.APPEND);
             CaseFile read = CaseFileStore.read(file);
             CaseFileStore.write(read, file);
             if (!CaseFileStore.read(file).equals(read)) {
