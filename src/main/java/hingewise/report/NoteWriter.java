@@ -1,0 +1,204 @@
+package hingewise.report;
+
+import hingewise.casefile.CaseFile;
+import hingewise.casefile.Closed;
+import hingewise.casefile.Entry;
+import hingewise.casefile.Meanwhile;
+import hingewise.casefile.Opened;
+import hingewise.casefile.Repair;
+import hingewise.casefile.Report;
+import hingewise.casefile.Try;
+import hingewise.diagnosis.Reading;
+import hingewise.diagnosis.Readings;
+import hingewise.report.ConditionNote.Section;
+import hingewise.report.ConditionNote.Sentence;
+import hingewise.report.ConditionNote.Topic;
+import hingewise.rulebook.EvidenceKind;
+import hingewise.rulebook.Moment;
+import hingewise.rulebook.Observation;
+import hingewise.rulebook.RuleBook;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Writes condition notes. Each sentence is made from entries and carries their ids; there is no other way to make one. */
+public final class NoteWriter {
+    private final RuleBook rules;
+    private final CaseFile file;
+    private final List<Entry> standing;
+    private final Map<Topic, List<Sentence>> sentences = new EnumMap<>(Topic.class);
+
+    private NoteWriter(RuleBook rules, CaseFile file) {
+        this.rules = rules;
+        this.file = file;
+        this.standing = file.standing();
+    }
+
+    /** @throws hingewise.diagnosis.CaseException if the case names something the rule book lacks */
+    public static ConditionNote write(RuleBook rules, CaseFile file) {
+        return new NoteWriter(rules, file).note();
+    }
+
+    private ConditionNote note() {
+        Set<String> ids = standing.stream().map(Entry::id).collect(Collectors.toSet());
+        List<Reading> readings = Readings.of(rules, file).used().stream()
+                .filter(r -> ids.contains(r.entry().id()))
+                .toList();
+        List<Observation> asked = rules.observationsOf(file.phone().family());
+        for (Observation observation : asked) {
+            List<Reading> own = readings.stream()
+                    .filter(r -> r.observation().id().equals(observation.id()))
+                    .toList();
+            if (!own.isEmpty()) {
+                observed(observation, own);
+            }
+        }
+        standing.forEach(this::done);
+        return new ConditionNote(
+                file.title(),
+                file.phone().label(),
+                file.invented(),
+                sentences.entrySet().stream()
+                        .map(e -> new Section(e.getKey(), e.getValue()))
+                        .toList(),
+                notTested(asked, readings),
+                sentences.containsKey(Topic.OPENING));
+    }
+
+    /** One observation: the weightiest kind that was reported decides where it stands, the latest of it what is said. */
+    private void observed(Observation observation, List<Reading> readings) {
+        Reading last = readings.stream()
+                .max(Comparator.comparing(NoteWriter::rank).thenComparing(readings::indexOf))
+                .orElseThrow();
+        List<Reading> same = readings.stream()
+                .filter(r -> rank(r) == rank(last) && r.yes() == last.yes())
+                .toList();
+        say(topic(observation, last), last.statement() + " " + sources(same), ids(same));
+        List<Reading> other =
+                readings.stream().filter(r -> r.yes() != last.yes()).toList();
+        if (!other.isEmpty()) {
+            List<String> entries = new ArrayList<>(ids(other));
+            entries.addAll(ids(same));
+            say(
+                    Topic.DISPUTED,
+                    other.get(0).statement() + " " + sources(other) + " Against it: " + last.statement() + " "
+                            + sources(same),
+                    entries);
+        }
+        openedFor(observation, readings);
+    }
+
+    private static int rank(Reading reading) {
+        return switch (reading.entry().kind()) {
+            case CLAIM -> 0;
+            case PHOTO -> 1;
+            case LOOK, METER -> 2;
+        };
+    }
+
+    private Topic topic(Observation observation, Reading last) {
+        if (last.entry().kind() == EvidenceKind.CLAIM) {
+            return Topic.CLAIMED;
+        }
+        if (last.entry().kind() == EvidenceKind.PHOTO) {
+            return Topic.PICTURED;
+        }
+        boolean touchedSince = standing.stream()
+                .skip(standing.indexOf(last.entry()) + 1L)
+                .anyMatch(e -> Touches.of(rules, e).contains(observation.id()));
+        return touchedSince ? Topic.BEFORE : last.yes() ? Topic.FAULTY : Topic.WORKS;
+    }
+
+    /** What can only be seen inside was seen inside. */
+    private void openedFor(Observation observation, List<Reading> readings) {
+        List<Reading> inside = readings.stream().filter(r -> rank(r) == 2).toList();
+        observation.access().filter(a -> !inside.isEmpty()).ifPresent(a -> opened(a, sources(inside), ids(inside)));
+    }
+
+    private void opened(String access, String sources, List<String> entries) {
+        String state = label(rules.access().get(access), a -> a.label(), access);
+        say(Topic.OPENING, "Opened: " + state + ". " + sources, entries);
+        say(Topic.OPENING, "Water resistance is not verified after this opening.", entries);
+    }
+
+    private void done(Entry entry) {
+        List<String> id = List.of(entry.id());
+        if (entry instanceof Try t) {
+            String label = label(rules.confirmations().get(t.confirmation()), c -> c.label(), t.confirmation());
+            say(Topic.DONE, "Tried: " + label + ". " + source(entry), id);
+        } else if (entry instanceof Repair r) {
+            String parts = r.parts().stream()
+                    .map(p -> label(rules.parts().get(p), part -> part.label(), p))
+                    .collect(Collectors.joining(", "));
+            say(
+                    Topic.DONE,
+                    "Fitted: " + parts + "; kind of part: "
+                            + label(rules.grades().get(r.grade()), g -> g.label(), r.grade()) + ". " + source(entry),
+                    id);
+        } else if (entry instanceof Opened o) {
+            opened(o.access(), source(entry), id);
+        } else if (entry instanceof Closed) {
+            say(Topic.OPENING, "Closed again. " + source(entry), id);
+        } else if (entry instanceof Meanwhile m) {
+            say(
+                    Topic.DONE,
+                    "Time passed: " + label(rules.lapses().get(m.what()), l -> l.label(), m.what()) + ". "
+                            + source(entry),
+                    id);
+        } else if (entry instanceof Report r && r.answer().equals(Report.CANT_TELL)) {
+            String label = rules.question(r.about()).map(q -> q.label()).orElse(r.about());
+            say(Topic.UNSURE, label + ". " + source(entry), id);
+        }
+    }
+
+    private List<String> notTested(List<Observation> asked, List<Reading> readings) {
+        Set<String> tested = readings.stream()
+                .filter(r -> rank(r) == 2)
+                .filter(r -> topic(r.observation(), r) != Topic.BEFORE)
+                .map(r -> r.observation().id())
+                .collect(Collectors.toSet());
+        return asked.stream()
+                .filter(o -> o.moments().contains(Moment.AFTER_REPAIR) && !tested.contains(o.id()))
+                .map(Observation::label)
+                .toList();
+    }
+
+    private void say(Topic topic, String text, List<String> entries) {
+        List<Sentence> own = Objects.requireNonNull(sentences.computeIfAbsent(topic, t -> new ArrayList<>()));
+        own.add(new Sentence(text, entries.stream().distinct().toList()));
+    }
+
+    private static List<String> ids(List<Reading> readings) {
+        return readings.stream().map(r -> r.entry().id()).toList();
+    }
+
+    private static String sources(List<Reading> readings) {
+        return readings.stream().map(r -> source(r.entry())).distinct().collect(Collectors.joining(" "));
+    }
+
+    private static String source(Entry entry) {
+        String how = entry instanceof Report report
+                ? switch (report.kind()) {
+                    case CLAIM -> "said by ";
+                    case PHOTO -> "in a picture, ";
+                    case LOOK -> "looked at by ";
+                    case METER -> "measured by ";
+                }
+                : "by ";
+        return "(" + how + entry.by() + ", " + LocalDate.ofInstant(entry.at(), ZoneOffset.UTC) + ")";
+    }
+
+    private static <T> String label(
+            @org.jspecify.annotations.Nullable T found, Function<T, String> label, String otherwise) {
+        return Optional.ofNullable(found).map(label).orElse(otherwise);
+    }
+}
