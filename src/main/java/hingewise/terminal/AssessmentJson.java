@@ -1,0 +1,117 @@
+package hingewise.terminal;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import hingewise.assessment.Assessment;
+import hingewise.assessment.ShownCaution;
+import hingewise.costing.Offer;
+import hingewise.costing.OrderLine;
+import hingewise.diagnosis.Contradiction;
+import hingewise.diagnosis.LikelySet;
+import hingewise.diagnosis.RankedCause;
+import hingewise.diagnosis.Reason;
+import hingewise.diagnosis.Skipped;
+import hingewise.planning.Step;
+import hingewise.rulebook.RuleBook;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** An assessment for another program to read: the same answer as the text, complete and unrounded. */
+final class AssessmentJson {
+    private AssessmentJson() {}
+
+    static String of(Assessment assessment, RuleBook rules, boolean inventedPrices) {
+        return Json.object(assessment, (json, a) -> {
+            json.writeStringField("title", a.file().title());
+            json.writeStringField("family", a.file().phone().family());
+            json.writeBooleanField("invented", a.file().invented());
+            json.writeStringField("currency", rules.bench().currency());
+            json.writeBooleanField("inventedPrices", inventedPrices);
+            json.writeBooleanField("stopped", a.stopped());
+            Json.objects(json, "causes", a.diagnosis().causes(), AssessmentJson::cause);
+            Json.objects(json, "combinations", a.diagnosis().combinations(), AssessmentJson::combination);
+            Json.objects(json, "tryFirst", a.tryFirst(), AssessmentJson::step);
+            Json.objects(json, "parts", a.parts(), AssessmentJson::part);
+            Json.objects(json, "cautions", a.cautions(), AssessmentJson::caution);
+            Json.objects(
+                    json, "contradictions", a.diagnosis().readings().contradictions(), AssessmentJson::contradiction);
+            Json.objects(json, "skipped", a.diagnosis().readings().skipped(), AssessmentJson::skipped);
+            Json.texts(json, "untested", a.untested().stream().map(o -> o.id()).toList());
+        });
+    }
+
+    private static void cause(JsonGenerator json, RankedCause cause) throws IOException {
+        json.writeStringField("id", cause.cause().id());
+        json.writeStringField("label", cause.cause().label());
+        json.writeStringField("component", cause.cause().component());
+        json.writeNumberField("prior", cause.prior());
+        json.writeNumberField("probability", cause.probability());
+        json.writeStringField("words", cause.words());
+        Json.objects(json, "reasons", cause.reasons(), AssessmentJson::reason);
+    }
+
+    private static void reason(JsonGenerator json, Reason reason) throws IOException {
+        json.writeStringField("text", reason.text());
+        json.writeNumberField("weight", reason.weight());
+        json.writeStringField("entry", reason.entry());
+        json.writeNumberField("without", reason.without());
+    }
+
+    private static void combination(JsonGenerator json, LikelySet set) throws IOException {
+        Json.texts(json, "causes", set.causes());
+        json.writeNumberField("probability", set.probability());
+    }
+
+    private static void step(JsonGenerator json, Step step) throws IOException {
+        json.writeStringField("id", step.confirmation().id());
+        json.writeStringField("kind", step.confirmation().kind().id());
+        json.writeStringField("label", step.confirmation().label());
+        json.writeNumberField("minutes", step.minutes());
+        json.writeNumberField("cost", step.cost().getAmount());
+        Json.texts(json, "opens", step.opens());
+        Json.texts(json, "askFirst", step.askFirst());
+        json.writeNumberField("saves", step.saves().getAmount());
+        json.writeNumberField("net", step.net().getAmount());
+        json.writeStringField("why", step.why());
+    }
+
+    private static void part(JsonGenerator json, OrderLine line) throws IOException {
+        json.writeStringField("id", line.part().id());
+        json.writeNumberField("quantity", line.quantity());
+        Optional<Offer> offer = line.offer();
+        if (offer.isPresent()) {
+            json.writeObjectFieldStart("offer");
+            json.writeStringField("supplier", offer.get().supplier());
+            json.writeStringField("grade", offer.get().grade());
+            json.writeNumberField("days", offer.get().days());
+            json.writeNumberField("badOnArrival", offer.get().badOnArrival());
+            json.writeEndObject();
+            json.writeNumberField("price", offer.get().price().getAmount());
+        } else {
+            json.writeNullField("offer");
+            json.writeNullField("price");
+        }
+        Json.texts(json, "for", new TreeSet<>(line.causes()));
+    }
+
+    private static void caution(JsonGenerator json, ShownCaution caution) throws IOException {
+        json.writeStringField("id", caution.caution().id());
+        json.writeBooleanField("stops", caution.stops());
+        json.writeStringField("text", caution.caution().text());
+    }
+
+    private static void contradiction(JsonGenerator json, Contradiction contradiction) throws IOException {
+        json.writeStringField("observation", contradiction.observation().id());
+        Json.objects(json, "reports", contradiction.readings(), (j, r) -> {
+            j.writeStringField("entry", r.entry().id());
+            j.writeStringField("kind", r.entry().kind().id());
+            j.writeBooleanField("yes", r.yes());
+        });
+    }
+
+    private static void skipped(JsonGenerator json, Skipped skipped) throws IOException {
+        json.writeStringField("entry", skipped.entry());
+        json.writeStringField("observation", skipped.observation());
+        json.writeStringField("why", skipped.why());
+    }
+}

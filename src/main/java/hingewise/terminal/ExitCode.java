@@ -1,0 +1,20 @@
+package hingewise.terminal;
+
+/** What a command says to the program that called it. */
+enum ExitCode {
+    OK(0),
+    RULE_PROBLEMS(1),
+    BAD_INPUT(2),
+    /** A fault of the program itself. */
+    FAULT(3);
+
+    private final int number;
+
+    ExitCode(int number) {
+        this.number = number;
+    }
+
+    int number() {
+        return number;
+    }
+}

@@ -1,0 +1,51 @@
+package hingewise.terminal;
+
+import hingewise.casefile.CaseFile;
+import hingewise.casefile.store.CaseFileException;
+import hingewise.casefile.store.CaseFileStore;
+import hingewise.costing.PriceBook;
+import hingewise.costing.csv.PriceBookReader;
+import hingewise.rulebook.RuleBook;
+import hingewise.rulebook.yaml.Problem;
+import hingewise.rulebook.yaml.Reading;
+import hingewise.rulebook.yaml.RuleBookReader;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Reads what a command works on, or refuses with everything that is wrong with it. */
+final class Inputs {
+    private Inputs() {}
+
+    static Reading reading(Optional<Path> folder) {
+        return folder.map(RuleBookReader::read).orElseGet(RuleBookReader::readShipped);
+    }
+
+    static RuleBook rules(Optional<Path> folder) {
+        Reading reading = reading(folder);
+        return reading.ruleBook().orElseThrow(() -> new Refusal(ExitCode.RULE_PROBLEMS, problems(reading)));
+    }
+
+    private static List<String> problems(Reading reading) {
+        return Stream.concat(
+                        Stream.of("the rule book cannot be used:"),
+                        reading.problems().stream().map(Problem::text))
+                .toList();
+    }
+
+    /** The shop's own price book, or the invented one that comes with the program. */
+    static PriceBook prices(Optional<Path> file, RuleBook rules) {
+        var reading = file.map(f -> PriceBookReader.read(f, rules)).orElseGet(() -> PriceBookReader.readShipped(rules));
+        return reading.priceBook().orElseThrow(() -> new Refusal(ExitCode.BAD_INPUT, reading.problems()));
+    }
+
+    static CaseFile caseFile(Path file) {
+        try {
+            return CaseFileStore.read(file);
+        } catch (CaseFileException e) {
+            throw new Refusal(
+                    ExitCode.BAD_INPUT, String.valueOf(e.getMessage()).lines().toList());
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package hingewise.terminal;
+
+import hingewise.assessment.Assessment;
+import hingewise.costing.Offer;
+import hingewise.costing.OrderLine;
+import hingewise.rulebook.Grade;
+import hingewise.rulebook.RuleBook;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.joda.money.Money;
+
+/** What to order. */
+final class PartsSection {
+    private PartsSection() {}
+
+    static void write(Page page, RuleBook rules, Assessment assessment, boolean invented) {
+        page.heading("Parts to order");
+        List<OrderLine> parts = assessment.parts();
+        if (parts.isEmpty()) {
+            page.line(
+                    assessment.stopped()
+                            ? "None while work stops."
+                            : "None yet: nothing that a part renews is sure enough to be broken.");
+            return;
+        }
+        for (OrderLine line : parts) {
+            page.hanging(
+                    0,
+                    line.quantity() + " x  ",
+                    line.part().label()
+                            + line.offer().map(o -> offer(rules, o)).orElse(", no offer in the price book"));
+            page.hanging(5, "for  ", purpose(rules, line));
+        }
+        total(parts).ifPresent(sum -> page.line("Together " + Figures.money(sum) + " as far as prices are known."));
+        if (invented) {
+            page.faint(0, "Prices are from the bundled demo price book: invented. Use your own with --prices FILE.");
+        }
+    }
+
+    private static String offer(RuleBook rules, Offer offer) {
+        Grade grade = rules.grades().get(offer.grade());
+        return ", " + Figures.money(offer.price()) + " each from " + offer.supplier() + " ("
+                + (grade == null ? offer.grade() : grade.label()) + ", "
+                + Figures.count(offer.days(), "day") + ")";
+    }
+
+    private static String purpose(RuleBook rules, OrderLine line) {
+        return line.causes().isEmpty()
+                ? "the other parts' fitting"
+                : rules.causes().values().stream()
+                        .filter(c -> line.causes().contains(c.id()))
+                        .map(c -> c.label())
+                        .collect(Collectors.joining("; "));
+    }
+
+    private static Optional<Money> total(List<OrderLine> parts) {
+        return parts.stream()
+                .flatMap(l -> l.offer().map(o -> o.price().multipliedBy(l.quantity())).stream())
+                .reduce(Money::plus);
+    }
+}

@@ -1,0 +1,78 @@
+package hingewise.terminal;
+
+import hingewise.assessment.Assessment;
+import hingewise.planning.Step;
+import hingewise.rulebook.Access;
+import hingewise.rulebook.Observation;
+import hingewise.rulebook.RuleBook;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** What to ask, check or try, best first. */
+final class StepSection {
+    private static final int TOLD = 5;
+
+    private StepSection() {}
+
+    static void write(Page page, RuleBook rules, Assessment assessment) {
+        page.heading("What to try first");
+        List<Step> steps = assessment.tryFirst();
+        if (steps.isEmpty()) {
+            page.line(
+                    assessment.stopped()
+                            ? "Nothing while work stops, and no question is worth asking."
+                            : "Nothing saves more than it costs: decide on what is known.");
+            return;
+        }
+        for (int i = 0; i < Math.min(TOLD, steps.size()); i++) {
+            tell(page, rules, i + 1, steps.get(i));
+        }
+        if (steps.size() > TOLD) {
+            page.faint(
+                    0,
+                    "Also worth it, less so: "
+                            + steps.stream()
+                                    .skip(TOLD)
+                                    .limit(TOLD)
+                                    .map(s -> s.confirmation().label())
+                                    .collect(Collectors.joining("; "))
+                            + (steps.size() > 2 * TOLD ? "; and " + (steps.size() - 2 * TOLD) + " more" : "") + ".");
+        }
+    }
+
+    private static void tell(Page page, RuleBook rules, int number, Step step) {
+        String cost = step.cost().isZero() ? "no material" : Figures.money(step.cost());
+        page.hanging(0, number + ".  ", step.confirmation().label(), Optional.of(Tint.HEADING));
+        page.hanging(4, "", step.confirmation().kind().id() + ", " + Figures.minutes(step.minutes()) + ", " + cost);
+        page.hanging(
+                4,
+                "saves  ",
+                "about " + Figures.money(step.saves()) + " against deciding now; " + Figures.money(step.net())
+                        + " after its own minutes, money and risk");
+        page.hanging(
+                4,
+                "open   ",
+                step.opens().isEmpty()
+                        ? "nothing"
+                        : labels(step.opens(), id -> rules.access().get(id), Access::label, ", then "));
+        if (!step.askFirst().isEmpty()) {
+            page.hanging(
+                    4,
+                    "first  ",
+                    "answer "
+                            + labels(step.askFirst(), id -> rules.observations().get(id), Observation::label, "; "));
+        }
+        page.hanging(4, "do     ", step.confirmation().how());
+        page.hanging(4, "why    ", step.why());
+        page.blank();
+    }
+
+    private static <T> String labels(
+            List<String> ids, Function<String, T> find, Function<T, String> label, String between) {
+        return ids.stream()
+                .map(id -> Optional.ofNullable(find.apply(id)).map(label).orElse(id))
+                .collect(Collectors.joining(between));
+    }
+}

@@ -1,0 +1,94 @@
+package hingewise.terminal;
+
+import hingewise.costing.MixedCurrencyException;
+import hingewise.diagnosis.CaseException;
+import hingewise.inference.CliqueLimitException;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
+
+/** The commands of the terminal. */
+public final class Terminal {
+    private Terminal() {}
+
+    /**
+     * Runs one command.
+     *
+     * @return 0 when it was done, 1 when the rule book has problems, 2 when the input cannot be used, 3 when the program
+     *     itself is at fault
+     */
+    public static int run(Console console, String... arguments) {
+        CommandLine line = new CommandLine(new Root(console))
+                .addSubcommand(new AssessCommand(console))
+                .addSubcommand(new ObservationsCommand(console))
+                .addSubcommand(new CheckRulesCommand(console))
+                .addSubcommand(new ExportNetworkCommand(console))
+                .addSubcommand(new NoteCommand(console))
+                .addSubcommand(new CommandLine.HelpCommand());
+        line.setCaseInsensitiveEnumValuesAllowed(true)
+                .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF))
+                .setOut(new PrintWriter(console.out(), true))
+                .setErr(new PrintWriter(console.err(), true))
+                .setParameterExceptionHandler((e, given) -> misused(console, e))
+                .setExecutionExceptionHandler((e, command, parsed) -> failed(console, e));
+        line.getSubcommands().values().forEach(c -> c.getCommandSpec().mixinStandardHelpOptions(true));
+        return line.execute(arguments);
+    }
+
+    private static int misused(Console console, CommandLine.ParameterException e) {
+        console.complain(Objects.requireNonNullElse(e.getMessage(), "the command cannot be understood"));
+        CommandLine.UnmatchedArgumentException.printSuggestions(e, new PrintWriter(console.err(), true));
+        console.complain("see: " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+        return ExitCode.BAD_INPUT.number();
+    }
+
+    private static int failed(Console console, Exception e) {
+        if (e instanceof Refusal refusal) {
+            return refuse(console, refusal.code(), refusal.lines());
+        }
+        if (e instanceof CaseException problems) {
+            return refuse(console, ExitCode.BAD_INPUT, problems.problems());
+        }
+        if (e instanceof CliqueLimitException || e instanceof MixedCurrencyException) {
+            return refuse(console, ExitCode.BAD_INPUT, List.of(String.valueOf(e.getMessage())));
+        }
+        return refuse(
+                console,
+                ExitCode.FAULT,
+                List.of("this is a fault of the program, please report it with the command you gave: " + e));
+    }
+
+    private static int refuse(Console console, ExitCode code, List<String> lines) {
+        lines.forEach(console::complain);
+        return code.number();
+    }
+
+    @Command(
+            name = "hingewise",
+            mixinStandardHelpOptions = true,
+            version = "Hingewise 0.1.0",
+            description = {"A decision aid for people who buy, repair and resell faulty folding phones.", ""},
+            subcommandsRepeatable = false,
+            footer = {
+                "",
+                "Without a command the window opens. Exit codes: 0 done, 1 problems in the rule book, 2 input"
+                        + " that cannot be used."
+            })
+    private static final class Root implements Callable<Integer> {
+        private final Console console;
+
+        Root(Console console) {
+            this.console = console;
+        }
+
+        @Override
+        public Integer call() {
+            console.complain("name a command, such as: hingewise assess CASE. See: hingewise --help");
+            return ExitCode.BAD_INPUT.number();
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package hingewise.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+class AssessTextTest {
+    private static final Path GOLDEN = Path.of("src/test/resources/terminal");
+    private static final String CASE = GOLDEN.resolve("case.json").toString();
+
+    @Test
+    void theWholeAnswerReadsAsWrittenDown() throws IOException {
+        Ran ran = Ran.small("assess", CASE);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out()).isEqualTo(Files.readString(GOLDEN.resolve("assess.txt")));
+    }
+
+    @Test
+    void theWholeAnswerReadsAsWrittenDownInAscii() throws IOException {
+        Ran ran = Ran.small(new Look(false, false), "assess", CASE);
+        assertThat(ran.out()).isEqualTo(Files.readString(GOLDEN.resolve("assess-ascii.txt")));
+        assertThat(ran.out().chars()).allMatch(c -> c == '\n' || c >= ' ' && c < 0x7F);
+    }
+
+    @Test
+    void aStopComesFirstAndLeavesNothingButQuestions() throws IOException {
+        Ran ran = Ran.small("assess", "--family", "clamshell", "--seen", "back-bulges=yes", "crease-blobs=yes");
+        assertThat(ran.out()).isEqualTo(Files.readString(GOLDEN.resolve("assess-stop.txt")));
+    }
+
+    @Test
+    void noLineIsWiderThanEightyColumns() {
+        for (Ran ran : new Ran[] {
+            Ran.small("assess", CASE),
+            Ran.shipped("assess", "demo-cases/clamshell-buzzes-no-image.json"),
+            Ran.shipped("assess", "--family", "book", "--seen", "hot-to-touch=yes"),
+            Ran.shipped("note", "demo-cases/clamshell-buzzes-no-image.json"),
+            Ran.shipped("observations")
+        }) {
+            assertThat(ran.exit()).isZero();
+            assertThat(ran.out().lines()).allMatch(l -> l.codePointCount(0, l.length()) <= 80);
+        }
+    }
+
+    @Test
+    void colourAddsNothingButColour() {
+        Ran plain = Ran.small("assess", CASE, "--colour", "never");
+        Ran coloured = Ran.small("assess", CASE, "--colour", "always");
+        assertThat(coloured.out()).isNotEqualTo(plain.out()).contains("\u001B[");
+        assertThat(coloured.out().replaceAll("\u001B\\[[0-9;]*m", "")).isEqualTo(plain.out());
+    }
+
+    @Test
+    void colourIsUsedUnaskedOnlyOnATerminal() {
+        assertThat(Ran.small(new Look(true, true), "assess", CASE).out()).contains("\u001B[");
+        assertThat(Ran.small(new Look(false, true), "assess", CASE).out()).doesNotContain("\u001B");
+    }
+
+    @Test
+    void aCaseCannotSteerTheTerminal() {
+        String hostile = GOLDEN.resolve("hostile.json").toString();
+        for (String command : new String[] {"assess", "note"}) {
+            Ran ran = Ran.small(command, hostile);
+            assertThat(ran.exit()).isZero();
+            assertThat(ran.out().codePoints().filter(c -> c != '\n'))
+                    .noneMatch(c -> Character.isISOControl(c) || Character.getType(c) == Character.FORMAT);
+            assertThat(ran.out()).contains("Red \uFFFD[31m title");
+        }
+    }
+
+    @Test
+    void anEmptyCaseIsAnsweredWithBaseRates() {
+        Ran ran = Ran.small("assess", "--family", "book");
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out()).contains("nothing recorded").contains("20 %").contains("no entry moves it much");
+    }
+
+    @Test
+    void skippedAndContradictingEntriesAreNamed() {
+        Ran ran = Ran.small(
+                "assess",
+                "--family",
+                "clamshell",
+                "--seen",
+                "vibrates-no-image=yes@claim",
+                "power-on=nothing",
+                "back-loose=no@claim",
+                "back-loose=yes");
+        assertThat(ran.out())
+                .contains("Left out of the reckoning")
+                .contains("buzzes, no inner image (entry seen-1)")
+                .contains("Told differently")
+                .contains("back loose: no (claim, seller), then yes (look, own look)");
+    }
+}
