@@ -1,0 +1,38 @@
+package hingewise.wizard.model;
+
+import hingewise.rulebook.EvidenceKind;
+import hingewise.rulebook.Moment;
+import hingewise.rulebook.Question;
+import java.util.Set;
+
+/** The occasions at which the wizard asks: each has its own questions and its usual kind of evidence. */
+public enum Occasion {
+    BEFORE_BUYING("Before buying", EvidenceKind.CLAIM, Set.of(Moment.LISTING)),
+    ON_ARRIVAL("On arrival", EvidenceKind.LOOK, Set.of(Moment.ARRIVAL)),
+    AT_THE_BENCH("At the bench", EvidenceKind.LOOK, Set.of(Moment.OPENED, Moment.AFTER_REPAIR));
+
+    private final String label;
+    private final EvidenceKind usual;
+    private final Set<Moment> moments;
+
+    Occasion(String label, EvidenceKind usual, Set<Moment> moments) {
+        this.label = label;
+        this.usual = usual;
+        this.moments = moments;
+    }
+
+    /** A few words for the person. */
+    public String label() {
+        return label;
+    }
+
+    /** The kind of evidence that answers mostly are at this occasion. */
+    public EvidenceKind usualEvidence() {
+        return usual;
+    }
+
+    /** Whether the question makes sense now. */
+    public boolean asks(Question question) {
+        return question.moments().stream().anyMatch(moments::contains);
+    }
+}

@@ -1,0 +1,11 @@
+package hingewise.wizard.model;
+
+/** What the window shows. */
+public enum Page {
+    /** Open a case, take a demo case, or start a new one. */
+    START,
+    /** One question at a time. */
+    QUESTIONS,
+    /** The parts to order and the condition note. */
+    NOTE
+}

@@ -1,0 +1,26 @@
+package hingewise.wizard.model;
+
+import hingewise.assessment.Assessor;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.concurrent.Callable;
+
+/**
+ * What the wizard works with.
+ *
+ * @param rules reads rule book and prices; what it throws is shown, so its message is a sentence
+ * @param shelf lists the cases that can be opened
+ * @param cases the folder in which new cases are kept
+ * @param by who is recorded as giving the answers
+ * @param clock when they are given
+ * @param reckoning runs what takes long; several may run at once
+ * @param keeping reads and writes files, one after the other
+ */
+public record Setup(
+        Callable<Assessor> rules,
+        Callable<Shelf> shelf,
+        Path cases,
+        String by,
+        Clock clock,
+        Background reckoning,
+        Background keeping) {}

@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.wizard.model;
+
+import org.jspecify.annotations.NullMarked;

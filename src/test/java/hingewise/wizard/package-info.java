@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.wizard;
+
+import org.jspecify.annotations.NullMarked;
