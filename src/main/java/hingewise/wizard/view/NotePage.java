@@ -1,0 +1,114 @@
+package hingewise.wizard.view;
+
+import hingewise.assessment.Assessment;
+import hingewise.costing.Offer;
+import hingewise.costing.OrderLine;
+import hingewise.rulebook.Cause;
+import hingewise.wizard.model.WizardModel;
+import hingewise.wizard.model.WizardState;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javafx.geometry.HPos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.joda.money.Money;
+
+/** The last page: what to order, and the condition note. */
+final class NotePage extends VBox {
+    private final WizardModel model;
+    private final Runnable export;
+
+    NotePage(WizardModel model, Runnable export) {
+        super(16);
+        this.model = model;
+        this.export = export;
+        getStyleClass().add("note-page");
+    }
+
+    void show(WizardState state) {
+        List<Node> pieces = new ArrayList<>();
+        Optional<Assessment> latest = state.reckoning().latest();
+        if (latest.isEmpty()) {
+            pieces.add(panel("Parts and note", Ui.text("They show as soon as the case has been reckoned.", "muted")));
+        } else {
+            pieces.add(parts(latest.get()));
+        }
+        Focus.keeping(this, () -> getChildren().setAll(pieces));
+    }
+
+    private static VBox panel(String heading, Node... pieces) {
+        VBox panel = Ui.column(8, Ui.heading(heading));
+        panel.getChildren().addAll(pieces);
+        panel.getStyleClass().add("card");
+        return panel;
+    }
+
+    private Node parts(Assessment assessment) {
+        if (assessment.parts().isEmpty()) {
+            return panel(
+                    "Parts to order",
+                    Ui.text(
+                            assessment.stopped()
+                                    ? "None while a caution stops the work."
+                                    : "None yet: no fault is sure enough to be paid for."));
+        }
+        GridPane grid = new GridPane(16, 8);
+        ColumnConstraints words = new ColumnConstraints();
+        words.setHgrow(Priority.ALWAYS);
+        ColumnConstraints number = new ColumnConstraints();
+        number.setHalignment(HPos.RIGHT);
+        number.setMinWidth(USE_PREF_SIZE);
+        grid.getColumnConstraints().addAll(words, number, number);
+        grid.addRow(0, Ui.text("Part", "name"), Ui.line("Pieces", "name"), Ui.line("Price", "name"));
+        int row = 1;
+        for (OrderLine line : assessment.parts()) {
+            grid.addRow(row++, what(line), Ui.line(Integer.toString(line.quantity()), "figure"), price(line));
+        }
+        total(assessment.parts())
+                .ifPresent(sum -> grid.addRow(
+                        grid.getRowCount(),
+                        Ui.text("Together", "name"),
+                        Ui.line(""),
+                        Ui.line(Figures.money(sum), "figure")));
+        Button save = Ui.button("Save the list as CSV …", export);
+        save.setId("export-parts");
+        return panel("Parts to order", grid, save);
+    }
+
+    private Node what(OrderLine line) {
+        String causes = line.causes().stream().map(this::cause).sorted().collect(Collectors.joining(", "));
+        String from = line.offer()
+                .map(o -> o.supplier() + ", " + o.grade() + ", " + o.days() + " days")
+                .orElse("the price book has no offer");
+        return Ui.column(0, Ui.text(line.part().label()), Ui.text(from + " – for: " + causes, "muted"));
+    }
+
+    private static Node price(OrderLine line) {
+        return Ui.line(
+                line.offer()
+                        .map(Offer::price)
+                        .map(p -> p.multipliedBy(line.quantity()))
+                        .map(Figures::money)
+                        .orElse("–"),
+                "figure");
+    }
+
+    private static Optional<Money> total(List<OrderLine> lines) {
+        return lines.stream()
+                .flatMap(l -> l.offer().stream().map(o -> o.price().multipliedBy(l.quantity())))
+                .reduce(Money::plus);
+    }
+
+    private String cause(String id) {
+        return model.rules()
+                .flatMap(r -> Optional.ofNullable(r.causes().get(id)))
+                .map(Cause::label)
+                .orElse(id);
+    }
+}

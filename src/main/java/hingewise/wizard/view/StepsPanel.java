@@ -1,0 +1,149 @@
+package hingewise.wizard.view;
+
+import hingewise.assessment.Assessment;
+import hingewise.planning.Step;
+import hingewise.rulebook.Access;
+import hingewise.rulebook.Caution;
+import hingewise.rulebook.RuleBook;
+import hingewise.wizard.model.WizardModel;
+import hingewise.wizard.model.WizardState;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+
+/** What to confirm or try first, with minutes, money, what must be open, and why. */
+final class StepsPanel extends VBox {
+    private static final int SHOWN = 3;
+
+    private final WizardModel model;
+    private final Set<String> opened = new HashSet<>();
+    private Optional<Assessment> drawn = Optional.empty();
+    private boolean all;
+
+    StepsPanel(WizardModel model) {
+        super(8);
+        this.model = model;
+        setId("steps");
+        getStyleClass().add("panel");
+        draw();
+    }
+
+    void show(WizardState state) {
+        if (state.reckoning().latest().equals(drawn)) {
+            return;
+        }
+        drawn = state.reckoning().latest();
+        draw();
+    }
+
+    private void draw() {
+        List<Node> pieces = new ArrayList<>();
+        pieces.add(Ui.heading("Try first"));
+        if (drawn.isEmpty()) {
+            pieces.add(Ui.text("What is worth doing shows as soon as the case has been reckoned.", "muted"));
+        } else {
+            steps(drawn.get(), pieces);
+        }
+        Focus.keeping(this, () -> getChildren().setAll(pieces));
+    }
+
+    private void steps(Assessment assessment, List<Node> pieces) {
+        List<Step> steps = assessment.tryFirst();
+        if (steps.isEmpty()) {
+            pieces.add(Ui.text(
+                    assessment.stopped()
+                            ? "Nothing: a caution stops the work."
+                            : "Nothing is worth its minutes and money now: deciding on what is known costs less.",
+                    "muted"));
+        }
+        for (int i = 0; i < (all ? steps.size() : Math.min(SHOWN, steps.size())); i++) {
+            pieces.add(step(i + 1, steps.get(i)));
+        }
+        if (steps.size() > SHOWN) {
+            Button more = Ui.button(
+                    all ? "Show fewer steps" : "Show all " + steps.size() + " steps",
+                    () -> {
+                        all = !all;
+                        draw();
+                    },
+                    "flat");
+            more.setId("steps-more");
+            pieces.add(more);
+        }
+    }
+
+    private Node step(int rank, Step step) {
+        String id = step.confirmation().id();
+        boolean open = opened.contains(id);
+        Label name = Ui.growing(Ui.text(step.confirmation().label(), "name"));
+        String opens = step.opens().isEmpty()
+                ? "phone stays closed"
+                : "opens " + step.opens().stream().map(this::access).collect(Collectors.joining(", "));
+        Label what = Ui.growing(Ui.text(Spoken.kind(step.confirmation().kind()) + " · " + opens, "muted"));
+        VBox figures = Ui.column(
+                4, Ui.line(Figures.minutes(step.minutes()), "figure"), Ui.line(Figures.money(step.cost()), "figure"));
+        figures.getStyleClass().add("figures");
+        figures.setMinWidth(USE_PREF_SIZE);
+        Button head = Ui.opener(
+                "step-" + id,
+                Ui.topRow(8, Ui.line(Integer.toString(rank), "rank"), Ui.growing(Ui.column(4, name, what)), figures),
+                rank + ": " + step.confirmation().label() + ", " + Figures.minutes(step.minutes()) + ", "
+                        + Figures.money(step.cost()) + ", " + opens + (open ? ", details shown" : ", show details"),
+                () -> {
+                    if (!opened.remove(id)) {
+                        opened.add(id);
+                    }
+                    draw();
+                });
+        head.setAccessibleRole(AccessibleRole.TOGGLE_BUTTON);
+        return open ? Ui.column(0, head, details(step)) : head;
+    }
+
+    private Node details(Step step) {
+        VBox box = Ui.column(
+                8,
+                Ui.text(step.confirmation().how()),
+                Ui.text(step.why()),
+                Ui.text(
+                        "Expected to save " + Figures.money(step.saves()) + " against deciding now; "
+                                + Figures.money(step.net()) + " after its minutes, its cost and its risk.",
+                        "muted"));
+        box.getStyleClass().add("details");
+        model.rules().ifPresent(rules -> {
+            cautions(rules, step).forEach(c -> box.getChildren().add(Ui.text("Caution: " + c.text(), "caution-text")));
+            step.askFirst().stream()
+                    .flatMap(o -> rules.question(o).stream())
+                    .forEach(q -> box.getChildren()
+                            .add(Ui.button("Ask before: " + q.label(), () -> model.jump(q.id()), "flat")));
+        });
+        return box;
+    }
+
+    private static List<Caution> cautions(RuleBook rules, Step step) {
+        return Stream.concat(
+                        step.confirmation().cautions().stream(),
+                        step.opens().stream()
+                                .flatMap(a -> Optional.ofNullable(rules.access().get(a)).stream())
+                                .map(Access::cautions)
+                                .flatMap(Set::stream))
+                .distinct()
+                .flatMap(c -> Optional.ofNullable(rules.cautions().get(c)).stream())
+                .toList();
+    }
+
+    private String access(String id) {
+        return model.rules()
+                .flatMap(r -> Optional.ofNullable(r.access().get(id)))
+                .map(a -> a.label().toLowerCase(java.util.Locale.ROOT))
+                .orElse(id);
+    }
+}

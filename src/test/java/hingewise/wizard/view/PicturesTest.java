@@ -1,0 +1,86 @@
+package hingewise.wizard.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hingewise.rulebook.EvidenceKind;
+import hingewise.wizard.Bench;
+import hingewise.wizard.DemoCase;
+import hingewise.wizard.model.Occasion;
+import hingewise.wizard.model.Page;
+import hingewise.wizard.model.WizardModel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.control.Button;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+@ExtendWith(ApplicationExtension.class)
+class PicturesTest {
+    @TempDir
+    static Path folder;
+
+    private Stage stage;
+
+    @Start
+    void start(Stage stage) {
+        this.stage = stage;
+    }
+
+    @Test
+    void everyPageIsWholeLegibleAndInReach() throws Exception {
+        Path demo = DemoCase.in(Files.createDirectories(folder.resolve("demos")));
+        List<String> wrong = new ArrayList<>();
+        for (Theme theme : Theme.values()) {
+            WizardModel model = Bench.model(folder.resolve("cases"), demo);
+            Window window = Window.open(stage, model, theme, 1280, 800);
+            String end = "-" + theme.name().toLowerCase(java.util.Locale.ROOT);
+            window.run(() -> model.show(Page.START));
+            everySize(window, "start" + end, wrong);
+            window.run(() -> model.openCopy(demo));
+            everySize(window, "question" + end, wrong);
+            window.run(() -> model.acknowledge(model.state().unreadWarnings()));
+            window.run(() -> {
+                model.occasion(Occasion.ON_ARRIVAL);
+                model.jump("power-on");
+                fire(window, "cause-", 0);
+                fire(window, "step-", 0);
+            });
+            everySize(window, "choice-opened" + end, wrong);
+            window.run(() -> model.show(Page.NOTE));
+            everySize(window, "note" + end, wrong);
+            window.run(() -> {
+                model.evidence(EvidenceKind.LOOK);
+                model.jump("back-bulges");
+                model.answer("yes");
+            });
+            everySize(window, "stop" + end, wrong);
+            window.run(() -> model.acknowledge(model.state().unread()));
+            everySize(window, "stopped" + end, wrong);
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    private static void everySize(Window window, String name, List<String> wrong) {
+        window.resize(1280, 800);
+        wrong.addAll(window.picture(name + "-1280", 1));
+        wrong.addAll(window.picture(name + "-1280-2x", 2));
+        window.resize(1024, 700);
+        wrong.addAll(window.picture(name + "-1024", 1));
+        window.resize(600, 800);
+        wrong.addAll(window.picture(name + "-600", 1));
+    }
+
+    private static void fire(Window window, String prefix, int index) {
+        List<Button> found = window.scene().getRoot().lookupAll(".opener").stream()
+                .filter(n -> n.getId() != null && n.getId().startsWith(prefix))
+                .map(Button.class::cast)
+                .toList();
+        found.get(index).fire();
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.wizard.view;
+
+import org.jspecify.annotations.NullMarked;
