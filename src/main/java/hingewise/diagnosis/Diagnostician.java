@@ -19,7 +19,7 @@ public final class Diagnostician {
     /** Combinations are told of causes at least this likely: over all causes together each would be one in thousands. */
     public static final double COMBINED_FROM = .1;
 
-    private static final int COMBINED_AT_MOST = 12;
+    private static final int COMBINED_AT_MOST = 6;
 
     private final RuleBook rules;
 

@@ -45,6 +45,9 @@ final class AssessCommand implements Callable<Integer> {
                     + " look (your own, if left out) or meter.")
     private List<String> seen = List.of();
 
+    @Option(names = "--at", paramLabel = "ENTRY", description = "Answer as of this entry of the case file.")
+    private Optional<String> at = Optional.empty();
+
     @Option(names = "--prices", paramLabel = "FILE", description = "Use this price book.")
     private Optional<Path> prices = Optional.empty();
 
@@ -66,8 +69,12 @@ final class AssessCommand implements Callable<Integer> {
         if (file.isPresent() && (family.isPresent() || !seen.isEmpty())) {
             throw Refusal.badInput("give either a case file, or --family and --seen; not both");
         }
+        if (at.isPresent() && file.isEmpty()) {
+            throw Refusal.badInput("--at names an entry of a case file; give the case file too");
+        }
         RuleBook rules = rulesOption.read();
-        CaseFile asked = file.map(Inputs::caseFile).orElseGet(() -> spoken(rules));
+        CaseFile whole = file.map(Inputs::caseFile).orElseGet(() -> spoken(rules));
+        CaseFile asked = at.map(entry -> asOf(whole, entry)).orElse(whole);
         Assessment assessment = new Assessor(rules, Inputs.prices(prices, rules)).assess(asked);
         boolean inventedPrices = prices.isEmpty();
         if (json) {
@@ -77,6 +84,14 @@ final class AssessCommand implements Callable<Integer> {
             console.print(AssessmentText.of(assessment, rules, inventedPrices, look));
         }
         return ExitCode.OK.number();
+    }
+
+    private static CaseFile asOf(CaseFile whole, String entry) {
+        List<String> ids = whole.entries().stream().map(Entry::id).toList();
+        if (!ids.contains(entry)) {
+            throw Refusal.badInput("the case has no entry " + Quoted.of(entry) + ". " + NearestId.advice(entry, ids));
+        }
+        return whole.asOf(entry);
     }
 
     private CaseFile spoken(RuleBook rules) {

@@ -28,6 +28,9 @@ public final class Terminal {
                 .addSubcommand(new CheckRulesCommand(console))
                 .addSubcommand(new ExportNetworkCommand(console))
                 .addSubcommand(new NoteCommand(console))
+                .addSubcommand(new NewCommand(console))
+                .addSubcommand(new RecordCommand(console))
+                .addSubcommand(new HistoryCommand(console))
                 .addSubcommand(new CommandLine.HelpCommand());
         line.setCaseInsensitiveEnumValuesAllowed(true)
                 .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF))

@@ -1,0 +1,95 @@
+package hingewise.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A case worked from the terminal alone. */
+class RecordTest {
+    @TempDir
+    Path folder;
+
+    private String file = "";
+
+    @BeforeEach
+    void startACase() {
+        file = folder.resolve("case.json").toString();
+        assertThat(Ran.shipped("new", file, "--family", "clamshell", "--title", "Lot 7")
+                        .exit())
+                .isZero();
+    }
+
+    private Ran record(String... arguments) {
+        String[] all = new String[arguments.length + 2];
+        all[0] = "record";
+        all[1] = file;
+        System.arraycopy(arguments, 0, all, 2, arguments.length);
+        return Ran.shipped(all);
+    }
+
+    private void done(String... arguments) {
+        Ran ran = record(arguments);
+        assertThat(ran.exit()).as(ran.err()).isZero();
+    }
+
+    private void refused(String sentence, String... arguments) throws IOException {
+        String before = Files.readString(Path.of(file));
+        Ran ran = record(arguments);
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.err()).contains(sentence).doesNotContain("Exception");
+        assertThat(Path.of(file)).content().isEqualTo(before);
+    }
+
+    @Test
+    void aCaseCanBeWorkedWithoutTheWindow() {
+        done("claim", "dead-cover-screen=no", "--time", "2026-11-20T09:00:00Z");
+        done("look", "dead-cover-screen=yes", "back-loose=yes", "--time", "2026-11-20T10:00:00Z");
+        done("opened", "batteries-off", "--time", "2026-11-20T11:00:00Z");
+        done("try", "reseat-cover-cable", "--result", "dead-cover-screen=no", "--time", "2026-11-20T11:10:00Z");
+        done("closed", "--time", "2026-11-20T11:20:00Z");
+        done("withdraw", "e3", "--time", "2026-11-20T11:30:00Z");
+
+        Ran history = Ran.shipped("history", file);
+        assertThat(history.exit()).isZero();
+        assertThat(history.out())
+                .contains("e5    try: Reseat the outer screen's cable")
+                .contains("(result of e5)")
+                .contains("e3    look: A back is loose. [withdrawn later]");
+        assertThat(Ran.shipped("assess", file).out()).contains("Told differently");
+        assertThat(Ran.shipped("assess", file, "--at", "e3").out()).contains("cable left unplugged");
+    }
+
+    @Test
+    void whatCannotHaveHappenedIsRefusedAndNothingIsLost() throws IOException {
+        done("look", "back-loose=yes", "--time", "2026-11-20T10:00:00Z");
+
+        refused("Record that it was opened first", "try", "reseat-cover-cable");
+        refused("is not a confirmation. Did you mean \"reseat-cover-cable\"?", "try", "reseat-cover-cabel");
+        refused("no earlier entry has that id", "withdraw", "e9");
+        refused("Correct the date or the computer's clock", "look", "back-loose=no", "--time", "2026-11-19T10:00:00Z");
+        refused("is no point in time", "look", "back-loose=no", "--time", "yesterday");
+        refused("is not a part", "repair", "inner-asembly", "--grade", "service");
+        refused("with --grade", "repair", "alcohol");
+        refused("is not a way to change by itself", "meanwhile", "eaten");
+        refused("no entry is of the kind \"glance\"", "glance", "back-loose=yes");
+        refused("is no ID=ANSWER", "look", "back-loose");
+        refused("--result goes with a try", "closed", "--result", "back-loose=no");
+    }
+
+    @Test
+    void anEntryThatIsNotThereHasNoEarlierAnswer() {
+        assertThat(Ran.shipped("assess", file, "--at", "e1").err()).contains("the case has no entry \"e1\"");
+    }
+
+    @Test
+    void anExistingFileIsNotStartedAnew() {
+        Ran again = Ran.shipped("new", file, "--family", "clamshell");
+        assertThat(again.exit()).isEqualTo(2);
+        assertThat(again.err()).contains("exists");
+    }
+}
