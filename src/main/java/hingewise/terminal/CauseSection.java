@@ -25,6 +25,8 @@ final class CauseSection {
     /** A smaller change of the log-odds is not worth a line: it moves an even chance by five in a hundred at most. */
     private static final double SMALLEST_REASON = .2;
 
+    private static final double LARGE_REASON = 1;
+
     private CauseSection() {}
 
     static void write(Page page, Look look, Assessment assessment) {
@@ -68,7 +70,7 @@ final class CauseSection {
         page.line(cause.cause().label() + ": " + Figures.percent(cause.probability()) + ", before any entry "
                 + Figures.percent(cause.prior()));
         List<Reason> told = cause.reasons().stream()
-                .filter(r -> Math.abs(r.weight()) >= SMALLEST_REASON)
+                .filter(r -> worthALine(cause, r))
                 .sorted(Comparator.comparingDouble((Reason r) -> Math.abs(r.weight()))
                         .reversed())
                 .limit(REASONS_AT_MOST)
@@ -89,6 +91,13 @@ final class CauseSection {
             page.faint(2, "and " + Figures.count(untold, "smaller reason"));
         }
         page.blank();
+    }
+
+    /** Large, or visible in the figures: one of two reports that say the same may weigh without changing them. */
+    private static boolean worthALine(RankedCause cause, Reason reason) {
+        double size = Math.abs(reason.weight());
+        boolean visible = !Figures.percent(reason.without()).equals(Figures.percent(cause.probability()));
+        return size >= LARGE_REASON || size >= SMALLEST_REASON && visible;
     }
 
     private static void combinations(Page page, Diagnosis diagnosis) {

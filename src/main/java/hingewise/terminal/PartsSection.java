@@ -32,7 +32,9 @@ final class PartsSection {
                             + line.offer().map(o -> offer(rules, o)).orElse(", no offer in the price book"));
             page.hanging(5, "for  ", purpose(rules, line));
         }
-        total(parts).ifPresent(sum -> page.line("Together " + Figures.money(sum) + " as far as prices are known."));
+        long unpriced = parts.stream().filter(l -> l.offer().isEmpty()).count();
+        String known = unpriced == 0 ? "." : ", not counting what has no offer.";
+        total(parts).ifPresent(sum -> page.line("Together " + Figures.money(sum) + known));
         if (invented) {
             page.faint(0, "Prices are from the bundled demo price book: invented. Use your own with --prices FILE.");
         }

@@ -26,6 +26,7 @@ final class StepSection {
                             : "Nothing saves more than it costs: decide on what is known.");
             return;
         }
+        page.faint(0, "What each is expected to save against deciding now, and net of its minutes, material and risk.");
         for (int i = 0; i < Math.min(TOLD, steps.size()); i++) {
             tell(page, rules, i + 1, steps.get(i));
         }
@@ -45,12 +46,11 @@ final class StepSection {
     private static void tell(Page page, RuleBook rules, int number, Step step) {
         String cost = step.cost().isZero() ? "no material" : Figures.money(step.cost());
         page.hanging(0, number + ".  ", step.confirmation().label(), Optional.of(Tint.HEADING));
-        page.hanging(4, "", step.confirmation().kind().id() + ", " + Figures.minutes(step.minutes()) + ", " + cost);
         page.hanging(
                 4,
-                "saves  ",
-                "about " + Figures.money(step.saves()) + " against deciding now; " + Figures.money(step.net())
-                        + " after its own minutes, money and risk");
+                "",
+                step.confirmation().kind().id() + ", " + Figures.minutes(step.minutes()) + ", " + cost + "; saves "
+                        + Figures.money(step.saves()) + ", net " + Figures.money(step.net()));
         page.hanging(
                 4,
                 "open   ",
