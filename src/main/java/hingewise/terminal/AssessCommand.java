@@ -23,7 +23,7 @@ import picocli.CommandLine.Parameters;
             "Say what is probably wrong with a phone, why, and what to try first.",
             "",
             "Give a case file, or a family and what was seen:",
-            "  hingewise assess --family clamshell --seen crease-blobs=yes dead-cover-screen=no@claim",
+            "  hingewise assess --family clamshell --seen crease-blobs=yes@photo",
             "The command \"observations\" lists what can be seen and answered; every question also takes the answer"
                     + " cant-tell.",
             ""

@@ -1,15 +1,19 @@
 package hingewise.terminal;
 
+import hingewise.assessment.Assessor;
 import hingewise.costing.MixedCurrencyException;
 import hingewise.diagnosis.CaseException;
 import hingewise.inference.CliqueLimitException;
+import hingewise.rulebook.RuleBook;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
+import picocli.CommandLine.Mixin;
 
 /** The commands of the terminal. */
 public final class Terminal {
@@ -18,11 +22,12 @@ public final class Terminal {
     /**
      * Runs one command.
      *
+     * @param window opened when no command is given
      * @return 0 when it was done, 1 when the rule book has problems, 2 when the input cannot be used, 3 when the program
      *     itself is at fault
      */
-    public static int run(Console console, String... arguments) {
-        CommandLine line = new CommandLine(new Root(console))
+    public static int run(Console console, Window window, String... arguments) {
+        CommandLine line = new CommandLine(new Root(console, window))
                 .addSubcommand(new AssessCommand(console))
                 .addSubcommand(new ObservationsCommand(console))
                 .addSubcommand(new CheckRulesCommand(console))
@@ -83,15 +88,26 @@ public final class Terminal {
             })
     private static final class Root implements Callable<Integer> {
         private final Console console;
+        private final Window window;
 
-        Root(Console console) {
+        @Mixin
+        private RulesOption rules = new RulesOption();
+
+        Root(Console console, Window window) {
             this.console = console;
+            this.window = window;
         }
 
         @Override
         public Integer call() {
-            console.complain("name a command, such as: hingewise assess CASE. See: hingewise --help");
-            return ExitCode.BAD_INPUT.number();
+            Optional<String> instead = window.open(
+                    () -> {
+                        RuleBook read = rules.read();
+                        return new Assessor(read, Inputs.prices(Optional.empty(), read));
+                    },
+                    DemoCases.find());
+            instead.ifPresent(console::complain);
+            return (instead.isEmpty() ? ExitCode.OK : ExitCode.BAD_INPUT).number();
         }
     }
 }

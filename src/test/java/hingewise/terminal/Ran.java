@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What one command did. */
 record Ran(int exit, String out, String err) {
@@ -45,7 +46,8 @@ record Ran(int exit, String out, String err) {
                 new PrintStream(err, true, charset),
                 look,
                 () -> Instant.parse("2026-11-20T10:00:00Z"));
-        int exit = Terminal.run(console, arguments);
+        int exit = Terminal.run(
+                console, (assessor, demos) -> Optional.of("no window: " + demos.size() + " demo"), arguments);
         return new Ran(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }
