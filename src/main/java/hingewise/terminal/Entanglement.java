@@ -52,7 +52,7 @@ record Entanglement(String name, int largestClique) {
 
     private static Entanglement measure(Diagnostician diagnostician, String name, CaseFile file) {
         try {
-            return new Entanglement(name, diagnostician.diagnose(file).solver().largestClique());
+            return new Entanglement(name, diagnostician.prepare(file).largestClique());
         } catch (CliqueLimitException e) {
             return new Entanglement(name, e.size());
         }

@@ -40,8 +40,7 @@ class ExportNetworkTest {
 
     @Test
     void wekaFindsTheSameAnswersForRandomEvidence() throws IOException {
-        RuleBook rules =
-                RuleBookReader.readShipped().ruleBook().orElseThrow();
+        RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
         for (long seed = 0; seed < 4; seed++) {
             Path file = folder.resolve("case-" + seed + ".json");
             CaseFileStore.write(random(rules, new Random(seed)), file);
