@@ -56,8 +56,7 @@ final class BrokenComponents {
 
     private void sort(String component, List<Cause> causes) {
         List<Part> parts = costs.partsRenewing(component);
-        double chance =
-                diagnosis.chanceOfAny(causes.stream().map(Cause::id).toList());
+        double chance = diagnosis.chanceOfAny(causes.stream().map(Cause::id).toList());
         if (parts.isEmpty() || chance < OFTEN) {
             return;
         }
@@ -125,7 +124,8 @@ final class BrokenComponents {
 
     private double cost(Confirmation c) {
         List<Access> steps = costs.stepsTo(c.access(), diagnosis.readings().open());
-        double minutes = c.minutes() + steps.stream().mapToDouble(Access::minutes).sum();
+        double minutes =
+                c.minutes() + steps.stream().mapToDouble(Access::minutes).sum();
         Money money = steps.stream().map(Access::cost).map(costs::money).reduce(costs.money(c.cost()), Money::plus);
         return amount(money.plus(costs.labour(minutes)));
     }

@@ -3,29 +3,32 @@ package hingewise.planning;
 import hingewise.costing.RepairCosts;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.diagnosis.RankedCause;
+import hingewise.rulebook.Cause;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What deciding now is expected to cost, cause by cause: either it is repaired, which is paid whether or not it was
  * broken, or left, and then with chance p the repair is still to do and the failure is paid besides. A cause that no
- * part repairs can only be left or tried.
+ * part repairs can only be left or tried. While there is a complaint only causes that may show it count: the rest is
+ * looked at in the round of functions.
  */
 final class ExpectedLoss {
-    /** What nothing recorded speaks for is looked at in the round of functions, not in search of the complaint. */
-    private static final double RAISED = 1.25;
-
     private final double failure;
     private final Map<String, Double> repair = new LinkedHashMap<>();
     private final Set<String> background = new HashSet<>();
 
     ExpectedLoss(Diagnosis diagnosis, RepairCosts costs) {
         this.failure = costs.priceOfFailure().getAmount().doubleValue();
-        boolean complaint = diagnosis.causes().stream().anyMatch(ExpectedLoss::raised);
+        Set<String> complaints = diagnosis.readings().latest().entrySet().stream()
+                .filter(Map.Entry::getValue)
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
         for (RankedCause ranked : diagnosis.causes()) {
-            if (complaint && !raised(ranked)) {
+            if (!complaints.isEmpty() && !mayShow(ranked.cause(), complaints)) {
                 background.add(ranked.cause().id());
             }
             repair.put(
@@ -36,8 +39,8 @@ final class ExpectedLoss {
         }
     }
 
-    private static boolean raised(RankedCause cause) {
-        return cause.probability() > RAISED * cause.prior();
+    private static boolean mayShow(Cause cause, Set<String> complaints) {
+        return cause.signs().stream().anyMatch(s -> complaints.contains(s.observation()));
     }
 
     double of(Map<String, Double> chances) {
