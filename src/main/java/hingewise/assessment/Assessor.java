@@ -3,7 +3,6 @@ package hingewise.assessment;
 import hingewise.casefile.CaseFile;
 import hingewise.costing.OrderLine;
 import hingewise.costing.PartsChooser;
-import hingewise.costing.PartsList;
 import hingewise.costing.PriceBook;
 import hingewise.costing.RepairCosts;
 import hingewise.diagnosis.Diagnosis;
@@ -48,14 +47,14 @@ public final class Assessor {
         Diagnosis diagnosis = new Diagnostician(rules).diagnose(file);
         String family = file.phone().family();
         RepairCosts costs = new RepairCosts(rules, prices, family);
-        PartsList parts = new PartsChooser(rules, costs).choose(diagnosis);
+        List<OrderLine> parts = new PartsChooser(rules, costs).toOrder(diagnosis);
         List<Step> steps = new FirstSteps(rules, costs, family, diagnosis).ranked();
-        List<ShownCaution> cautions = cautions(diagnosis, steps, parts.order());
+        List<ShownCaution> cautions = cautions(diagnosis, steps, parts);
         if (cautions.stream().anyMatch(ShownCaution::stops)) {
             steps = steps.stream()
                     .filter(s -> s.confirmation().kind() == Confirmation.Kind.QUESTION)
                     .toList();
-            parts = PartsList.NOTHING;
+            parts = List.of();
         }
         return new Assessment(
                 file,

@@ -44,11 +44,19 @@ public record Diagnosis(
 
     /** Chance that at least one of these causes is there, in 0–1. */
     public double chanceOfAny(Collection<String> anyOf) {
+        return chanceOfAny(anyOf, List.of());
+    }
+
+    /** Chance that at least one of these causes is there or one of these histories happened, in 0–1. */
+    public double chanceOfAny(Collection<String> anyCause, Collection<String> anyHistory) {
         Evidence none = evidence;
-        for (String cause : anyOf) {
+        for (String cause : anyCause) {
             none = none.no(Names.cause(cause));
         }
-        return anyOf.isEmpty() ? 0 : -Math.expm1(solver.solve(none).logEvidence() - solution.logEvidence());
+        for (String history : anyHistory) {
+            none = none.no(Names.history(history));
+        }
+        return -Math.expm1(solver.solve(none).logEvidence() - solution.logEvidence());
     }
 
     /** Chance of each cause by id if this one is there. */

@@ -31,6 +31,7 @@ public record RuleBook(
         Map<String, Caution> cautions,
         Map<String, Lapse> lapses,
         Map<String, Grade> grades,
+        Map<String, Marginal> marginals,
         List<RuleCase> cases) {
     public RuleBook {
         reliability = Map.copyOf(reliability);
@@ -46,6 +47,7 @@ public record RuleBook(
         cautions = Ordered.copyOf(cautions);
         lapses = Ordered.copyOf(lapses);
         grades = Ordered.copyOf(grades);
+        marginals = Ordered.copyOf(marginals);
         cases = List.copyOf(cases);
     }
 

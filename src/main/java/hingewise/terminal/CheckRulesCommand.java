@@ -1,8 +1,12 @@
 package hingewise.terminal;
 
+import hingewise.review.Entanglement;
+import hingewise.review.Links;
+import hingewise.review.Remark;
+import hingewise.review.RuleReview;
+import hingewise.rulebook.yaml.Problem;
 import hingewise.rulebook.yaml.Reading;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -13,7 +17,10 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "check-rules",
-        description = {"List every problem of a rule book, or sum it up if there is none.", ""})
+        description = {
+            "List every problem of a rule book; if there is none, sum it up and warn of what is probably not meant so.",
+            ""
+        })
 final class CheckRulesCommand implements Callable<Integer> {
     /** Any number does; a fixed one makes two runs alike. */
     private static final long SEED = 1;
@@ -26,6 +33,9 @@ final class CheckRulesCommand implements Callable<Integer> {
     @Option(names = "--rules", paramLabel = "DIR", description = "The same.")
     private Optional<Path> alsoFolder = Optional.empty();
 
+    @Option(names = "--untried", description = "List the links that no case of the rule book tries.")
+    private boolean untried;
+
     CheckRulesCommand(Console console) {
         this.console = console;
     }
@@ -34,20 +44,37 @@ final class CheckRulesCommand implements Callable<Integer> {
     public Integer call() {
         Reading reading = Inputs.reading(folder.or(() -> alsoFolder));
         Page page = new Page(console.look());
-        List<String> problems = new ArrayList<>();
-        reading.problems().forEach(p -> problems.add(p.text()));
+        List<Problem> errors = reading.problems();
         reading.ruleBook().ifPresent(rules -> {
             RuleSummary.write(page, rules);
             List<Entanglement> all = Entanglement.of(rules, new Random(SEED));
-            Entanglement.write(page, all);
-            problems.addAll(Entanglement.problems(all));
+            page.heading("Largest clique, in yes/no variables (at most " + Entanglement.LIMIT + ")");
+            RuleSummary.write(page, all, Entanglement.CASES, "case");
+            RuleSummary.write(page, all, Entanglement.FAMILIES, "random set");
+            Links links = Links.of(rules);
+            page.heading("Cases");
+            page.line(links.untriedCount() + " of " + Figures.count(links.all(), "link")
+                    + " between causes, signs and histories are tried by no case"
+                    + (untried || links.untriedCount() == 0 ? "." : "; --untried lists them."));
+            list(page, warnings(reading, untried ? links.remarks(rules) : List.of()), "cause");
+            list(page, warnings(reading, RuleReview.of(rules, all)), "warning");
         });
+        list(page, errors, "problem");
+        console.print(page);
+        return (errors.isEmpty() ? ExitCode.OK : ExitCode.RULE_PROBLEMS).number();
+    }
+
+    private static List<Problem> warnings(Reading reading, List<Remark> remarks) {
+        return remarks.stream()
+                .map(r -> reading.warning(r.section(), r.id(), r.what(), r.advice()))
+                .toList();
+    }
+
+    private static void list(Page page, List<Problem> problems, String noun) {
         if (!problems.isEmpty()) {
             page.blank();
-            problems.forEach(page::unwrapped);
-            page.line(Figures.count(problems.size(), "problem") + ".");
+            problems.forEach(p -> page.unwrapped(p.text()));
+            page.line(Figures.count(problems.size(), noun) + ".");
         }
-        console.print(page);
-        return (problems.isEmpty() ? ExitCode.OK : ExitCode.RULE_PROBLEMS).number();
     }
 }

@@ -1,7 +1,6 @@
 package hingewise.terminal;
 
 import hingewise.assessment.Assessment;
-import hingewise.costing.HeldPart;
 import hingewise.costing.Offer;
 import hingewise.costing.OrderLine;
 import hingewise.rulebook.Grade;
@@ -17,14 +16,13 @@ final class PartsSection {
 
     static void write(Page page, RuleBook rules, Assessment assessment, boolean invented) {
         page.heading("Parts to order");
-        List<OrderLine> parts = assessment.parts().order();
+        List<OrderLine> parts = assessment.parts();
         if (parts.isEmpty()) {
             page.line(
                     assessment.stopped()
                             ? "None while work stops."
-                            : assessment.parts().held().isEmpty()
-                                    ? "None yet: nothing that a part renews is sure enough to be broken."
-                                    : "None yet.");
+                            : "None yet: nothing that a part renews is sure enough to be broken.");
+            return;
         }
         for (OrderLine line : parts) {
             page.hanging(
@@ -37,23 +35,9 @@ final class PartsSection {
         long unpriced = parts.stream().filter(l -> l.offer().isEmpty()).count();
         String known = unpriced == 0 ? "." : ", not counting what has no offer.";
         total(parts).ifPresent(sum -> page.line("Together " + Figures.money(sum) + known));
-        for (HeldPart held : assessment.parts().held()) {
-            page.hanging(
-                    0,
-                    "wait ",
-                    "Do not order for \"" + label(rules, held) + "\" before \""
-                            + held.until().label() + "\": it may make the order needless.");
-        }
-        if (invented && !parts.isEmpty()) {
+        if (invented) {
             page.faint(0, "Prices are from the bundled demo price book: invented. Use your own with --prices FILE.");
         }
-    }
-
-    private static String label(RuleBook rules, HeldPart held) {
-        return rules.causes().values().stream()
-                .filter(c -> held.causes().contains(c.id()))
-                .map(c -> c.label())
-                .collect(Collectors.joining("; "));
     }
 
     private static String offer(RuleBook rules, Offer offer) {

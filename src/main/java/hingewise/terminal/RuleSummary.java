@@ -5,8 +5,10 @@ import hingewise.casefile.Phone;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.diagnosis.Diagnostician;
 import hingewise.diagnosis.RankedCause;
+import hingewise.review.Entanglement;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.RuleBook;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -65,5 +67,15 @@ final class RuleSummary {
     private static String row(String name, List<String> cells) {
         return String.format(Locale.ROOT, "%-40s", name)
                 + cells.stream().map(c -> String.format(Locale.ROOT, "%12s", c)).collect(Collectors.joining());
+    }
+
+    /** The worst of the cases of one sort. */
+    static void write(Page page, List<Entanglement> all, String section, String noun) {
+        List<Entanglement> sort =
+                all.stream().filter(e -> e.section().equals(section)).toList();
+        sort.stream()
+                .max(Comparator.comparingInt(Entanglement::largestClique))
+                .ifPresent(worst -> page.line("Over " + Figures.count(sort.size(), noun) + " at most "
+                        + worst.largestClique() + ": " + worst.name() + "."));
     }
 }

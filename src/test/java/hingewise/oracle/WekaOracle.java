@@ -14,22 +14,20 @@ import weka.classifiers.bayes.net.MarginCalculator;
  * whose noisy-ORs have few parents.
  */
 public final class WekaOracle {
-    private final Flat flat;
-    private final EditableBayesNet net;
-    private final Map<String, Integer> index = new LinkedHashMap<>();
+    private WekaOracle() {}
 
-    /** Builds the network in Weka's terms. */
-    public WekaOracle(Network network, Evidence evidence) {
-        flat = Flat.of(network, evidence);
+    /** Posteriors of every variable and P(evidence). */
+    public static Answer solve(Network network, Evidence evidence) {
         try {
-            net = new EditableBayesNet(true);
-            build();
+            return solve(Flat.of(network, evidence));
         } catch (Exception failure) {
-            throw new IllegalStateException("Weka cannot hold this network", failure);
+            throw new IllegalStateException("Weka cannot solve this network", failure);
         }
     }
 
-    private void build() throws Exception {
+    private static Answer solve(Flat flat) throws Exception {
+        EditableBayesNet net = new EditableBayesNet(true);
+        Map<String, Integer> index = new LinkedHashMap<>();
         for (Flat.Node node : flat.nodes()) {
             net.addNode(node.name(), 2);
             index.put(node.name(), index.size());
@@ -44,31 +42,18 @@ public final class WekaOracle {
             }
             net.setDistribution(node.name(), rows);
         }
-    }
-
-    /** Posteriors of every variable and P(evidence). */
-    public static Answer solve(Network network, Evidence evidence) {
-        return new WekaOracle(network, evidence).solve();
-    }
-
-    /** The same for the network built. */
-    public Answer solve() {
-        try {
-            MarginCalculator calculator = new MarginCalculator();
-            calculator.calcMargins(net);
-            double log = flat.logScale();
-            for (Map.Entry<String, Boolean> observation : flat.observed().entrySet()) {
-                int node = index.get(observation.getKey());
-                int value = observation.getValue() ? 1 : 0;
-                log += Math.log(calculator.getMargin(node)[value]);
-                calculator.setEvidence(node, value);
-            }
-            Map<String, Double> probabilities = new LinkedHashMap<>();
-            index.forEach((name, node) -> probabilities.put(name, calculator.getMargin(node)[1]));
-            return new Answer(log, probabilities);
-        } catch (Exception failure) {
-            throw new IllegalStateException("Weka cannot solve this network", failure);
+        MarginCalculator calculator = new MarginCalculator();
+        calculator.calcMargins(net);
+        double log = flat.logScale();
+        for (Map.Entry<String, Boolean> observation : flat.observed().entrySet()) {
+            int node = index.get(observation.getKey());
+            int value = observation.getValue() ? 1 : 0;
+            log += Math.log(calculator.getMargin(node)[value]);
+            calculator.setEvidence(node, value);
         }
+        Map<String, Double> probabilities = new LinkedHashMap<>();
+        index.forEach((name, node) -> probabilities.put(name, calculator.getMargin(node)[1]));
+        return new Answer(log, probabilities);
     }
 
     /**

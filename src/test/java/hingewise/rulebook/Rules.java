@@ -174,6 +174,7 @@ public final class Rules {
                 Map.of(),
                 lapses,
                 grades,
+                Map.of(),
                 List.of());
     }
 }

@@ -52,8 +52,22 @@ class ListsTest {
     @Test
     void theRuleBookThatComesWithTheProgramHasNoProblem() {
         Ran ran = Ran.shipped("check-rules");
-        assertThat(ran.out()).doesNotContain("problem");
+        assertThat(ran.out()).doesNotContain(" problem");
         assertThat(ran.exit()).isZero();
+    }
+
+    @Test
+    void whatIsProbablyNotMeantIsAWarningWithFileAndLine() {
+        Ran ran = Ran.run(Ran.PLAIN, "check-rules", "--untried", Ran.SMALL_RULES);
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out())
+                .containsPattern(
+                        "book\\.yaml:[0-9]+: warning: \"swollen-battery\": no confirmation bears on it\\. Add a question")
+                .contains("5 of 6 links between causes, signs and histories are tried by no case.")
+                .contains("no case tries its links with dead-cover-screen, opened-before.");
+        assertThat(Ran.run(Ran.PLAIN, "check-rules", Ran.SMALL_RULES).out())
+                .contains("; --untried")
+                .doesNotContain("no case tries its links");
     }
 
     @Test

@@ -11,6 +11,7 @@ import hingewise.rulebook.Family;
 import hingewise.rulebook.Grade;
 import hingewise.rulebook.History;
 import hingewise.rulebook.Lapse;
+import hingewise.rulebook.Marginal;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.Part;
 import hingewise.rulebook.RuleBook;
@@ -35,8 +36,7 @@ final class Assembly {
      * @param whole whether every section of every file could be opened
      * @param bookFile where what must be said once is to be added if it is missing
      */
-    static RuleBook of(List<Document> documents, boolean whole, Place bookFile, Problems problems) {
-        Entries entries = Entries.of(documents, problems);
+    static RuleBook of(List<Document> documents, Entries entries, boolean whole, Place bookFile, Problems problems) {
         BookReader.Book book = new BookReader(Context.before(problems, entries, whole), documents, bookFile).read();
         Assembly assembly = new Assembly(book.context());
         RuleBook rules = assembly.rules(book);
@@ -60,6 +60,7 @@ final class Assembly {
         Map<String, Caution> cautions = each(Section.CAUTIONS, ActReader::caution);
         Map<String, Lapse> lapses = each(Section.MEANWHILE, ActReader::lapse);
         Map<String, Grade> grades = each(Section.GRADES, ActReader::grade);
+        Map<String, Marginal> marginals = each(Section.MARGINALS, ModelReader::marginal);
         CaseReader caseReader = new CaseReader(observations, choices);
         Map<String, RuleCase> cases = each(Section.CASES, caseReader::read);
         return new RuleBook(
@@ -79,6 +80,7 @@ final class Assembly {
                 cautions,
                 lapses,
                 grades,
+                marginals,
                 new ArrayList<>(cases.values()));
     }
 

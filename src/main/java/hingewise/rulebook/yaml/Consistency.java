@@ -6,6 +6,7 @@ import hingewise.rulebook.Cause;
 import hingewise.rulebook.Choice;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.Family;
+import hingewise.rulebook.Marginal;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.Part;
 import hingewise.rulebook.RuleBook;
@@ -51,6 +52,7 @@ final class Consistency {
         rules.confirmations().values().forEach(this::confirmation);
         rules.access().values().forEach(this::access);
         rules.parts().values().forEach(this::part);
+        rules.marginals().values().forEach(this::marginal);
         rules.cases().forEach(this::ruleCase);
     }
 
@@ -116,6 +118,11 @@ final class Consistency {
         covered(owner, "access", p.access().stream().toList(), this::familiesOpened);
         covered(owner, "alongside", p.alongside(), this::familiesFitted);
         meets(owner, "renews", p.renews(), this::familiesWith);
+    }
+
+    private void marginal(Marginal m) {
+        Owner owner = new Owner(Section.MARGINALS, m.id(), m.families());
+        meets(owner, "causes", m.causes(), this::familiesSuffering);
     }
 
     private void ruleCase(RuleCase c) {

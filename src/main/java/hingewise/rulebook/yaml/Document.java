@@ -3,12 +3,15 @@ package hingewise.rulebook.yaml;
 import hingewise.plain.Quoted;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** One file of a rule book that is in a format this program reads. */
 record Document(Node.Mapping root) {
     /** The format written by rules/README.md. */
     private static final String FORMAT = "1";
+
+    private static final Pattern LATER = Pattern.compile("[2-9]|[1-9][0-9]{1,3}");
 
     static final List<String> KEYS = Stream.concat(
                     Stream.of("format", "title", "bench", "words", "reliability"), Section.keys().stream())
@@ -61,11 +64,19 @@ record Document(Node.Mapping root) {
                     "Write \"format: " + FORMAT + "\" as its first line.");
         }
         Node value = format.get().value();
+        if (value instanceof Node.Scalar later && LATER.matcher(later.text()).matches()) {
+            throw new Refusal(
+                    value.place(),
+                    "the file is in format " + later.text() + ", made for a later version of this program, which reads"
+                            + " format " + FORMAT + "; what changed stands in that version's rules/README.md",
+                    "Use that version. To go on with this one, write \"format: " + FORMAT
+                            + "\" and mend what check-rules then lists, by this version's rules/README.md.");
+        }
         if (!(value instanceof Node.Scalar s && s.text().equals(FORMAT))) {
             throw new Refusal(
                     value.place(),
-                    "the format is " + value.form() + ", and this program reads format " + FORMAT,
-                    "Write the rules in format " + FORMAT + ", or use a version of the program for that format.");
+                    "the format is " + value.form() + ", and there is only format " + FORMAT,
+                    "Write \"format: " + FORMAT + "\" and compare the rules with rules/README.md.");
         }
     }
 

@@ -108,6 +108,14 @@ final class Entries {
         return all.getOrDefault(section, new ArrayList<>());
     }
 
+    /** Where each entry stands, by section and id joined by a slash. */
+    Map<String, Place> places() {
+        Map<String, Place> places = new LinkedHashMap<>();
+        first.forEach(
+                (section, byId) -> byId.forEach((id, entry) -> places.put(section.key() + "/" + id, entry.place())));
+        return places;
+    }
+
     private Map<String, Entry> of(Section section) {
         return first.getOrDefault(section, new LinkedHashMap<>());
     }

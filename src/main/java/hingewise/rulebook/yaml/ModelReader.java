@@ -4,6 +4,9 @@ import hingewise.rulebook.Cause;
 import hingewise.rulebook.Component;
 import hingewise.rulebook.Family;
 import hingewise.rulebook.History;
+import hingewise.rulebook.Marginal;
+import java.util.Optional;
+import java.util.Set;
 
 /** What phones are made of and what becomes of them: components, families, histories, causes. */
 final class ModelReader {
@@ -40,6 +43,32 @@ final class ModelReader {
                 LinkReader.byFamily(fields, "base-rate"),
                 LinkReader.raises(fields),
                 LinkReader.signs(fields),
+                fields.grounds());
+    }
+
+    static Marginal marginal(String id, Fields fields) {
+        if (fields.optional("causes").isPresent()
+                || fields.optional("histories").isEmpty()) {
+            fields.filled("causes");
+        } else {
+            fields.filled("histories");
+        }
+        Set<String> causes = fields.references("causes", Section.CAUSES);
+        Set<String> histories = fields.references("histories", Section.HISTORIES);
+        Optional<Double> from = fields.chance("from");
+        Optional<Double> to = fields.chance("to");
+        if (from.isPresent() && to.isPresent() && from.get() > to.get()) {
+            fields.problem("from", "\"from\" is greater than \"to\"", "Exchange them.");
+        }
+        double lowest = Range.CHANCE.lowest().doubleValue();
+        return new Marginal(
+                id,
+                fields.text("label"),
+                causes,
+                histories,
+                from.orElse(lowest),
+                to.orElse(lowest),
+                fields.families(),
                 fields.grounds());
     }
 }

@@ -5,7 +5,7 @@ package hingewise.rulebook.yaml;
  *
  * @param line from 1; 0 for the file as a whole
  */
-record Place(String file, int line) {
+public record Place(String file, int line) {
     @Override
     public String toString() {
         return line > 0 ? file + ":" + line : file;

@@ -42,11 +42,12 @@ public final class RuleBookReader {
             }
         } catch (Refusal refusal) {
             refusal.tell(problems);
-            return new Reading(Optional.empty(), problems.sorted());
+            return Reading.failed(problems.sorted());
         }
         boolean whole = problems.isEmpty();
-        RuleBook rules = Assembly.of(documents, whole, new Place(folder.name("book.yaml"), 0), problems);
+        Entries entries = Entries.of(documents, problems);
+        RuleBook rules = Assembly.of(documents, entries, whole, new Place(folder.name("book.yaml"), 0), problems);
         List<Problem> sorted = problems.sorted();
-        return new Reading(sorted.isEmpty() ? Optional.of(rules) : Optional.empty(), sorted);
+        return new Reading(sorted.isEmpty() ? Optional.of(rules) : Optional.empty(), sorted, entries.places());
     }
 }

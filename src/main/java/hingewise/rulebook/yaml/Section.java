@@ -18,6 +18,7 @@ enum Section {
     CAUTIONS("a caution"),
     MEANWHILE("a way to change by itself"),
     GRADES("a grade of part"),
+    MARGINALS("a marginal"),
     CASES("a case");
 
     /** What an entry is called in a message. */

@@ -10,7 +10,6 @@ import java.nio.file.FileSystems;
 import java.nio.file.Path;
 import java.nio.file.ProviderNotFoundException;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 
 /** The rule book that comes with the program, wherever the program was started from. */
@@ -48,6 +47,6 @@ final class Shipped {
                 0,
                 "the rule book that comes with the program cannot be found",
                 "Install the program again, or name a rule book of your own.");
-        return new Reading(Optional.empty(), List.of(problem));
+        return Reading.failed(List.of(problem));
     }
 }

@@ -50,7 +50,7 @@ final class NotePage extends VBox {
     }
 
     private Node parts(Assessment assessment) {
-        if (assessment.parts().order().isEmpty()) {
+        if (assessment.parts().isEmpty()) {
             return panel(
                     "Parts to order",
                     Ui.text(
@@ -67,10 +67,10 @@ final class NotePage extends VBox {
         grid.getColumnConstraints().addAll(words, number, number);
         grid.addRow(0, Ui.text("Part", "name"), Ui.line("Pieces", "name"), Ui.line("Price", "name"));
         int row = 1;
-        for (OrderLine line : assessment.parts().order()) {
+        for (OrderLine line : assessment.parts()) {
             grid.addRow(row++, what(line), Ui.line(Integer.toString(line.quantity()), "figure"), price(line));
         }
-        total(assessment.parts().order())
+        total(assessment.parts())
                 .ifPresent(sum -> grid.addRow(
                         grid.getRowCount(),
                         Ui.text("Together", "name"),

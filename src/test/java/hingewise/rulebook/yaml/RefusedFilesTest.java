@@ -137,9 +137,9 @@ class RefusedFilesTest {
             ''                                | odd.yaml:1: the file is empty
             '# only a remark\\n'              | odd.yaml:1: the file is empty
             'parts: {}\\n'                    | odd.yaml:1: the file does not say which format it has
-            'format: 2\\n'                    | odd.yaml:1: the format is "2", and this program reads format 1
-            'parts: {}\\nformat: one\\n'      | odd.yaml:2: the format is "one", and this program reads format 1
-            'format: [1]\\n'                  | odd.yaml:1: the format is a list, and this program reads format 1
+            'format: 2\\n'                    | odd.yaml:1: the file is in format 2, made for a later version of this program, which reads format 1; what changed stands in that version's rules/README.md
+            'parts: {}\\nformat: one\\n'      | odd.yaml:2: the format is "one", and there is only format 1
+            'format: [1]\\n'                  | odd.yaml:1: the format is a list, and there is only format 1
             '- format: 1\\n'                  | odd.yaml:1: the file holds a list, where sections should be
             'rules\\n'                        | odd.yaml:1: the file holds "rules", where sections should be
             'format: 1\\n---\\nformat: 1\\n'  | odd.yaml:3: a second document begins here
@@ -195,6 +195,9 @@ class RefusedFilesTest {
                 folder.resolve("book.yaml"), SmallBook.whole().text("book.yaml").replace("EUR", "EUX"));
         assertThat(read().problems())
                 .extracting(Problem::what)
-                .containsExactly("\"EUX\" is not a currency", "the format is \"2\", and this program reads format 1");
+                .containsExactly(
+                        "\"EUX\" is not a currency",
+                        "the file is in format 2, made for a later version of this program, which reads format 1; what"
+                                + " changed stands in that version's rules/README.md");
     }
 }

@@ -8,6 +8,7 @@ import hingewise.rulebook.Choice;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Grounds;
+import hingewise.rulebook.Marginal;
 import hingewise.rulebook.Moment;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.Raise;
@@ -21,6 +22,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -127,6 +129,20 @@ class WholeBookTest {
             assertThat(c.expect().firstInside()).contains("look-inside");
             assertThat(c.expect().noCautions()).containsExactly("sharp-glass");
         });
+    }
+
+    @Test
+    void recordsFromOutsideAreTakenAsWritten() {
+        assertThat(book.marginals().get("broken-panels"))
+                .isEqualTo(new Marginal(
+                        "broken-panels",
+                        "Broken panels",
+                        Set.of("panel-broken"),
+                        Set.of(),
+                        .02,
+                        .1,
+                        Set.of("clamshell"),
+                        new Grounds("Records say so.", "invented")));
     }
 
     @Test

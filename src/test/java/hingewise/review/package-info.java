@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.review;
+
+import org.jspecify.annotations.NullMarked;
