@@ -20,7 +20,7 @@ public final class Solver {
 
     private final Network network;
     private final List<Variable> kept;
-    private final Set<String> observed;
+    private final Set<String> observable;
     private final Set<String> wanted;
     private final int mostOrders;
     private final Plan plan;
@@ -28,17 +28,17 @@ public final class Solver {
 
     private Solver(Network network, Set<String> observed, Set<String> wanted, Map<String, Role> roles, int mostOrders) {
         this.network = network;
-        this.observed = Collections.unmodifiableSet(new LinkedHashSet<>(observed));
         this.wanted = Collections.unmodifiableSet(new LinkedHashSet<>(wanted));
-        Set<String> needed = new LinkedHashSet<>(observed);
-        needed.addAll(wanted);
-        kept = Problem.relevant(network, needed);
+        Set<String> all = new LinkedHashSet<>(observed);
+        all.addAll(wanted);
+        this.observable = Collections.unmodifiableSet(all);
+        kept = Problem.relevant(network, all);
         this.mostOrders = mostOrders;
         plan = compile(roles);
     }
 
     /**
-     * Prepares for any evidence on the observed variables.
+     * Prepares for any evidence on the observed and the wanted variables.
      *
      * @param observed variables that evidence may bear on
      * @param wanted variables whose posteriors, combinations or outlooks will be asked for
@@ -62,7 +62,7 @@ public final class Solver {
 
     /**
      * Prepares for evidence like the given one, which is often much quicker: certain findings are put into the tables,
-     * and reports that speak for "no" need no chain. Other evidence on the same variables is solved as well, at the price
+     * and reports that speak for "no" need no chain. Other evidence on the same and the wanted variables is solved as well, at the price
      * of compiling again when a finding turns from certain to uncertain or from "no" towards "yes".
      *
      * @throws IllegalArgumentException when a name is unknown
@@ -101,15 +101,15 @@ public final class Solver {
     /**
      * Solves for the evidence. Observed variables it does not mention count as unknown.
      *
-     * @throws IllegalArgumentException when it mentions a variable that was not announced as observed
+     * @throws IllegalArgumentException when it mentions a variable that was announced neither as observed nor as wanted
      * @throws ImpossibleEvidenceException when the evidence has probability 0
      * @throws CliqueLimitException when it is unlike the evidence this solver was made for and cannot be solved exactly
      */
     public Solution solve(Evidence evidence) {
         for (String name : evidence.findings().keySet()) {
-            if (!observed.contains(name)) {
+            if (!observable.contains(name)) {
                 throw new IllegalArgumentException(
-                        "'" + name + "' was not announced as observed when the solver was made");
+                        "'" + name + "' was announced neither as observed nor as wanted when the solver was made");
             }
         }
         return new Solution(this, planFor(evidence), evidence);
@@ -119,7 +119,7 @@ public final class Solver {
         Problem problem = plan.model.problem;
         Map<String, Role> roles = new HashMap<>();
         boolean serves = true;
-        for (String name : observed) {
+        for (String name : observable) {
             Role role = problem.roles()[problem.indexOf(name)];
             Finding finding = evidence.findings().get(name);
             boolean fits = finding == null ? role.serves(1, 1) : role.serves(finding.ifYes(), finding.ifNo());

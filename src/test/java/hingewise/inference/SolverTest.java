@@ -39,6 +39,14 @@ class SolverTest {
     }
 
     @Test
+    void wantedVariablesMayBeSetAsWell() {
+        Evidence evidence = Evidence.none().weighted("b", .2, .9);
+        Solver solver = Solver.of(CHAIN, evidence, Set.of("a"));
+        assertThat(solver.solve(evidence.yes("a")).probability("b")).isCloseTo(.2 / 1.1, within(1e-12));
+        assertThat(solver.solve(evidence.no("a")).probability("b")).isZero();
+    }
+
+    @Test
     void impossibleEvidenceIsSaidToBeSo() {
         Evidence evidence = Evidence.none().no("a").yes("c");
         for (Solver solver :
