@@ -31,9 +31,10 @@ public record ConditionNote(
         DONE("Work done"),
         OPENING("Opening"),
         BEFORE("Found before the work and not tested since"),
+        CHANGED("Found before the work and otherwise since"),
         PICTURED("Seen in pictures only"),
         CLAIMED("Said by others only, not tested"),
-        DISPUTED("Found otherwise than said or seen before"),
+        DISPUTED("Told or seen both ways"),
         UNSURE("Looked at, could not be told");
 
         private final String heading;

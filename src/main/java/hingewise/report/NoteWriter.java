@@ -22,6 +22,8 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -36,6 +38,7 @@ public final class NoteWriter {
     private final CaseFile file;
     private final List<Entry> standing;
     private final Map<Topic, List<Sentence>> sentences = new EnumMap<>(Topic.class);
+    private final Map<String, Set<Entry>> openings = new LinkedHashMap<>();
 
     private NoteWriter(RuleBook rules, CaseFile file) {
         this.rules = rules;
@@ -63,6 +66,7 @@ public final class NoteWriter {
             }
         }
         standing.forEach(this::done);
+        openings();
         return new ConditionNote(
                 file.title(),
                 file.phone().label(),
@@ -83,14 +87,20 @@ public final class NoteWriter {
                 .filter(r -> rank(r) == rank(last) && r.yes() == last.yes())
                 .toList();
         say(topic(observation, last), last.statement() + " " + sources(same), ids(same));
-        List<Reading> other =
-                readings.stream().filter(r -> r.yes() != last.yes()).toList();
-        if (!other.isEmpty()) {
-            List<String> entries = new ArrayList<>(ids(other));
+        Map<Boolean, List<Reading>> otherwise = readings.stream()
+                .filter(r -> r.yes() != last.yes())
+                .collect(Collectors.partitioningBy(r -> touchedBetween(observation, r.entry(), last.entry())));
+        List<Reading> before = otherwise.getOrDefault(true, List.of());
+        if (!before.isEmpty()) {
+            say(Topic.CHANGED, before.get(0).statement() + " " + sources(before), ids(before));
+        }
+        List<Reading> against = otherwise.getOrDefault(false, List.of());
+        if (!against.isEmpty()) {
+            List<String> entries = new ArrayList<>(ids(against));
             entries.addAll(ids(same));
             say(
                     Topic.DISPUTED,
-                    other.get(0).statement() + " " + sources(other) + " Against it: " + last.statement() + " "
+                    against.get(0).statement() + " " + sources(against) + " Against it: " + last.statement() + " "
                             + sources(same),
                     entries);
         }
@@ -112,22 +122,51 @@ public final class NoteWriter {
         if (last.entry().kind() == EvidenceKind.PHOTO) {
             return Topic.PICTURED;
         }
-        boolean touchedSince = standing.stream()
-                .skip(standing.indexOf(last.entry()) + 1L)
-                .anyMatch(e -> Touches.of(rules, e).contains(observation.id()));
+        boolean touchedSince = touched(observation, standing.subList(standing.indexOf(last.entry()), standing.size()));
         return touchedSince ? Topic.BEFORE : last.yes() ? Topic.FAULTY : Topic.WORKS;
+    }
+
+    private boolean touchedBetween(Observation observation, Entry one, Entry other) {
+        int a = standing.indexOf(one);
+        int b = standing.indexOf(other);
+        return touched(observation, standing.subList(Math.min(a, b), Math.max(a, b)));
+    }
+
+    private boolean touched(Observation observation, List<Entry> entries) {
+        return entries.stream().anyMatch(e -> Touches.of(rules, e).contains(observation.id()));
     }
 
     /** What can only be seen inside was seen inside. */
     private void openedFor(Observation observation, List<Reading> readings) {
-        List<Reading> inside = readings.stream().filter(r -> rank(r) == 2).toList();
-        observation.access().filter(a -> !inside.isEmpty()).ifPresent(a -> opened(a, sources(inside), ids(inside)));
+        observation
+                .access()
+                .ifPresent(state -> readings.stream().filter(r -> rank(r) == 2).forEach(r -> opened(state, r.entry())));
     }
 
-    private void opened(String access, String sources, List<String> entries) {
-        String state = label(rules.access().get(access), a -> a.label(), access);
-        say(Topic.OPENING, "Opened: " + state + ". " + sources, entries);
-        say(Topic.OPENING, "Water resistance is not verified after this opening.", entries);
+    private void opened(String state, Entry entry) {
+        Objects.requireNonNull(openings.computeIfAbsent(state, s -> new LinkedHashSet<>()))
+                .add(entry);
+    }
+
+    private void openings() {
+        Set<String> all = new LinkedHashSet<>();
+        openings.forEach((state, entries) -> {
+            List<String> ids = entries.stream().map(Entry::id).toList();
+            String sources = entries.stream().map(NoteWriter::source).distinct().collect(Collectors.joining(" "));
+            say(
+                    Topic.OPENING,
+                    "Opened: " + label(rules.access().get(state), a -> a.label(), state) + ". " + sources,
+                    ids);
+            all.addAll(ids);
+        });
+        for (Entry entry : standing) {
+            if (entry instanceof Closed) {
+                say(Topic.OPENING, "Closed again. " + source(entry), List.of(entry.id()));
+            }
+        }
+        if (!all.isEmpty()) {
+            say(Topic.OPENING, "Water resistance is not verified after opening.", List.copyOf(all));
+        }
     }
 
     private void done(Entry entry) {
@@ -145,9 +184,7 @@ public final class NoteWriter {
                             + label(rules.grades().get(r.grade()), g -> g.label(), r.grade()) + ". " + source(entry),
                     id);
         } else if (entry instanceof Opened o) {
-            opened(o.access(), source(entry), id);
-        } else if (entry instanceof Closed) {
-            say(Topic.OPENING, "Closed again. " + source(entry), id);
+            opened(o.access(), entry);
         } else if (entry instanceof Meanwhile m) {
             say(
                     Topic.DONE,

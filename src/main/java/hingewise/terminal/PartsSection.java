@@ -1,8 +1,10 @@
 package hingewise.terminal;
 
 import hingewise.assessment.Assessment;
+import hingewise.casefile.Report;
 import hingewise.costing.Offer;
 import hingewise.costing.OrderLine;
+import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Grade;
 import hingewise.rulebook.RuleBook;
 import java.util.List;
@@ -15,7 +17,7 @@ final class PartsSection {
     private PartsSection() {}
 
     static void write(Page page, RuleBook rules, Assessment assessment, boolean invented) {
-        page.heading("Parts to order");
+        page.heading(isHere(assessment) ? "Parts to order" : "Parts it would need");
         List<OrderLine> parts = assessment.parts();
         if (parts.isEmpty()) {
             page.line(
@@ -38,6 +40,13 @@ final class PartsSection {
         if (invented) {
             page.faint(0, "Prices are from the bundled demo price book: invented. Use your own with --prices FILE.");
         }
+    }
+
+    /** Before anybody here has looked at the phone nothing is to be ordered. */
+    private static boolean isHere(Assessment assessment) {
+        return assessment.file().standing().stream()
+                .anyMatch(e ->
+                        e instanceof Report r && (r.kind() == EvidenceKind.LOOK || r.kind() == EvidenceKind.METER));
     }
 
     private static String offer(RuleBook rules, Offer offer) {

@@ -3,6 +3,7 @@ package hingewise.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hingewise.casefile.CaseFile;
+import hingewise.casefile.Closed;
 import hingewise.casefile.Entry;
 import hingewise.casefile.Opened;
 import hingewise.casefile.Phone;
@@ -99,13 +100,38 @@ class NoteWriterTest {
 
     @Test
     void afterAnOpeningWaterResistanceIsNotVerified() {
-        String warning = "Water resistance is not verified after this opening.";
+        String warning = "Water resistance is not verified after opening.";
         assertThat(texts(note(new Opened("a", AT, "bench", "back-off", "")), Topic.OPENING))
                 .containsExactly("Opened: back off. (by bench, 2026-11-20)", warning);
         assertThat(texts(note(report("a", EvidenceKind.LOOK, "cover-plug-out", "no")), Topic.OPENING))
                 .contains(warning);
         assertThat(note(report("a", EvidenceKind.LOOK, "back-loose", "no")).openingRecorded())
                 .isFalse();
+    }
+
+    @Test
+    void severalOpeningsAreWarnedOfOnce() {
+        ConditionNote note = note(
+                new Opened("a", AT, "bench", "back-off", ""),
+                report("b", EvidenceKind.LOOK, "cover-plug-out", "yes"),
+                new Closed("c", AT, "bench", ""));
+        assertThat(note.sections().stream()
+                        .filter(s -> s.topic() == Topic.OPENING)
+                        .flatMap(s -> s.sentences().stream()))
+                .extracting(Sentence::entries)
+                .containsExactly(List.of("b", "a"), List.of("c"), List.of("b", "a"));
+    }
+
+    @Test
+    void whatTheWorkMendedIsNoContradiction() {
+        ConditionNote note = note(
+                report("a", EvidenceKind.LOOK, "dead-cover-screen", "yes"),
+                new Opened("b", AT, "bench", "back-off", ""),
+                new Try("c", AT, "bench", "reseat-cover-cable", ""),
+                report("d", EvidenceKind.LOOK, "dead-cover-screen", "no"));
+        assertThat(texts(note, Topic.DISPUTED)).isEmpty();
+        assertThat(texts(note, Topic.CHANGED)).hasSize(1).allMatch(t -> t.startsWith("The outer screen stays dark."));
+        assertThat(texts(note, Topic.WORKS)).hasSize(1);
     }
 
     @Test
