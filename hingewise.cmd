@@ -54,7 +54,11 @@ if not "%RESULT%"=="0" (
     exit /b 2
 )
 if exist "%ARCHIVE%" del "%ARCHIVE%"
-"%JAVA%" %FLAGS% -XX:ArchiveClassesAtExit="%ARCHIVE%" -Xlog:disable -jar "%JAR%" check-rules >nul 2>&1 <nul
+for %%F in ("%HOME_DIR%\demo-cases\*.json") do set "EXAMPLE=%%F"
+"%JAVA%" %FLAGS% -XX:ArchiveClassesAtExit="%ARCHIVE%" -Xlog:disable -jar "%JAR%" assess "%EXAMPLE%" >nul 2>&1 <nul
+rem An archive that was not finished could bring Java down.
+"%JAVA%" %FLAGS% -XX:SharedArchiveFile="%ARCHIVE%" -Xshare:auto -Xlog:disable -version >nul 2>&1
+if errorlevel 1 del "%ARCHIVE%" 2>nul
 echo hingewise: built>&2
 :leave
 rmdir "%LOCK%"

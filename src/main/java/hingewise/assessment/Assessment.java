@@ -1,7 +1,7 @@
 package hingewise.assessment;
 
 import hingewise.casefile.CaseFile;
-import hingewise.costing.OrderLine;
+import hingewise.costing.PartsList;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.planning.Step;
 import hingewise.rulebook.Observation;
@@ -11,7 +11,7 @@ import java.util.List;
  * Everything the program knows about a case.
  *
  * @param tryFirst what to confirm or try, best first; only questions while a caution stops the work
- * @param parts what to order now
+ * @param parts what to order now, and what waits for a try; nothing while a caution stops the work
  * @param cautions those that stop the work first
  * @param untested observations that can be asked and have no answer, in the rule book's order
  * @param notTestedSinceRepair what the function round asks and nobody has looked at since the last repair; empty when
@@ -21,13 +21,12 @@ public record Assessment(
         CaseFile file,
         Diagnosis diagnosis,
         List<Step> tryFirst,
-        List<OrderLine> parts,
+        PartsList parts,
         List<ShownCaution> cautions,
         List<Observation> untested,
         List<Observation> notTestedSinceRepair) {
     public Assessment {
         tryFirst = List.copyOf(tryFirst);
-        parts = List.copyOf(parts);
         cautions = List.copyOf(cautions);
         untested = List.copyOf(untested);
         notTestedSinceRepair = List.copyOf(notTestedSinceRepair);

@@ -3,6 +3,7 @@ package hingewise.assessment;
 import hingewise.casefile.CaseFile;
 import hingewise.costing.OrderLine;
 import hingewise.costing.PartsChooser;
+import hingewise.costing.PartsList;
 import hingewise.costing.PriceBook;
 import hingewise.costing.RepairCosts;
 import hingewise.diagnosis.Diagnosis;
@@ -47,14 +48,14 @@ public final class Assessor {
         Diagnosis diagnosis = new Diagnostician(rules).diagnose(file);
         String family = file.phone().family();
         RepairCosts costs = new RepairCosts(rules, prices, family);
-        List<OrderLine> parts = new PartsChooser(rules, costs).toOrder(diagnosis);
+        PartsList parts = new PartsChooser(rules, costs).choose(diagnosis);
         List<Step> steps = new FirstSteps(rules, costs, family, diagnosis).ranked();
-        List<ShownCaution> cautions = cautions(diagnosis, steps, parts);
+        List<ShownCaution> cautions = cautions(diagnosis, steps, parts.order());
         if (cautions.stream().anyMatch(ShownCaution::stops)) {
             steps = steps.stream()
                     .filter(s -> s.confirmation().kind() == Confirmation.Kind.QUESTION)
                     .toList();
-            parts = List.of();
+            parts = PartsList.NOTHING;
         }
         return new Assessment(
                 file,

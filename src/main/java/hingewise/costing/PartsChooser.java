@@ -1,15 +1,10 @@
 package hingewise.costing;
 
 import hingewise.diagnosis.Diagnosis;
-import hingewise.diagnosis.RankedCause;
-import hingewise.rulebook.Cause;
-import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.Part;
 import hingewise.rulebook.RuleBook;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,14 +13,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.joda.money.Money;
 
-/**
- * The cheapest parts that renew what is sure enough to be broken. A component is sure enough when ordering for nothing,
- * (1 − p) · price, is expected to cost less than not having ordered, p · price of failure. Causes that a try cures at
- * least as often as not wait for the try.
- */
+/** The cheapest parts that renew what is sure enough to be broken. */
 public final class PartsChooser {
-    private static final double OFTEN = .5;
-
     private final RuleBook rules;
     private final RepairCosts costs;
 
@@ -34,9 +23,13 @@ public final class PartsChooser {
         this.costs = costs;
     }
 
-    /** The parts to order now, in the order of the rule book. */
-    public List<OrderLine> toOrder(Diagnosis diagnosis) {
-        Map<String, Set<String>> broken = broken(diagnosis);
+    /** What to order now, and what to hold back until something was tried. */
+    public PartsList choose(Diagnosis diagnosis) {
+        BrokenComponents components = new BrokenComponents(rules, costs, diagnosis);
+        return new PartsList(order(components.sureEnough()), components.held());
+    }
+
+    private List<OrderLine> order(Map<String, Set<String>> broken) {
         Map<Part, Set<String>> chosen = new LinkedHashMap<>();
         for (Part part : cheapestCover(List.copyOf(broken.keySet()))) {
             Set<String> causes = part.renews().stream()
@@ -53,47 +46,6 @@ public final class PartsChooser {
         return chosen.entrySet().stream()
                 .map(e -> new OrderLine(e.getKey(), 1, costs.offer(e.getKey().id()), e.getValue()))
                 .toList();
-    }
-
-    /** Components sure enough to be broken, and the causes that make them so. */
-    private Map<String, Set<String>> broken(Diagnosis diagnosis) {
-        Map<String, List<Cause>> byComponent = diagnosis.causes().stream()
-                .map(RankedCause::cause)
-                .filter(c -> !curedByTrying(c.id()))
-                .collect(Collectors.groupingBy(Cause::component, LinkedHashMap::new, Collectors.toList()));
-        Map<String, Set<String>> broken = new LinkedHashMap<>();
-        byComponent.forEach((component, causes) -> {
-            List<Part> parts = costs.partsRenewing(component);
-            if (parts.isEmpty()) {
-                return;
-            }
-            double chance = diagnosis.chanceOfAny(causes.stream().map(Cause::id).toList());
-            double price = parts.stream()
-                    .flatMap(p -> costs.bundlePrice(p).stream())
-                    .min(Comparator.naturalOrder())
-                    .map(m -> m.getAmount().doubleValue())
-                    .orElse(0.0);
-            double failure = costs.priceOfFailure().getAmount().doubleValue();
-            if (chance >= OFTEN && chance * failure > (1 - chance) * price) {
-                double leading = causes.stream()
-                        .mapToDouble(c -> diagnosis.chanceOf(c.id()))
-                        .max()
-                        .orElse(0);
-                broken.put(
-                        component,
-                        causes.stream()
-                                .map(Cause::id)
-                                .filter(c -> diagnosis.chanceOf(c) >= leading / 2)
-                                .collect(Collectors.toCollection(LinkedHashSet::new)));
-            }
-        });
-        return broken;
-    }
-
-    private boolean curedByTrying(String cause) {
-        return rules.confirmations().values().stream()
-                .map(Confirmation::cures)
-                .anyMatch(cures -> cures.getOrDefault(cause, 0.0) >= OFTEN);
     }
 
     /** The set of parts of least total price that renews every component; exact, over subsets of components. */

@@ -35,6 +35,11 @@ public final class RepairCosts {
         }
     }
 
+    /** The family these costs are for. */
+    public String family() {
+        return family;
+    }
+
     /** An exact amount in the bench's currency. */
     public Money money(BigDecimal amount) {
         return Money.of(currency, amount, RoundingMode.HALF_EVEN);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,15 +25,18 @@ final class CombinationSearch {
     private record Node(boolean[] values, int depth, double bound) {}
 
     private final Pass base;
-    private final double logTotal;
+    private final double logEvidence;
+    private final Evidence evidence;
     private final List<String> names = new ArrayList<>();
     private final Set<String> certain = new LinkedHashSet<>();
     private final int[] steps;
     private final double[] chances;
 
-    CombinationSearch(Plan plan, Pass base, double[] marginals, double logTotal, Set<String> over) {
+    CombinationSearch(Pass base, double[] marginals, double logEvidence, Evidence evidence, Set<String> over) {
         this.base = base;
-        this.logTotal = logTotal;
+        this.logEvidence = logEvidence;
+        this.evidence = evidence;
+        Plan plan = base.plan;
         Problem problem = plan.model.problem;
         List<Integer> open = new ArrayList<>();
         for (String name : over) {
@@ -55,61 +59,70 @@ final class CombinationSearch {
                 .toArray();
     }
 
+    /**
+     * Values that no assignment worth finding can have, because their posterior alone is too small, are ruled out first;
+     * what is left is usually much smaller and gets a plan of its own.
+     */
     List<Combination> best(int count) {
         double floor = climb(count) * SLACK;
-        Pass pass = new Pass(base);
+        Map<Integer, Boolean> ruled = new HashMap<>();
         List<Integer> open = new ArrayList<>();
         boolean[] start = new boolean[steps.length];
+        Problem problem = base.plan.model.problem;
         for (int i = 0; i < steps.length; i++) {
             start[i] = chances[i] >= .5;
             if (chances[i] < floor || 1 - chances[i] < floor) {
-                clamp(pass, i, start[i]);
+                ruled.put(problem.indexOf(names.get(i)), start[i]);
             } else {
                 open.add(i);
-                pass.setMaximised(steps[i], true);
             }
         }
         open.sort(Comparator.comparingDouble(i -> Math.abs(chances[i] - .5)));
-        return search(pass, open, start, count, floor);
+        Plan plan = new Plan(Ordering.search(problem.with(ruled), Ordering.MOST_TRIES));
+        int[] places = open.stream()
+                .mapToInt(i -> plan.step[plan.model.variable[problem.indexOf(names.get(i))]])
+                .toArray();
+        return search(new Pass(plan, evidence), places, open, start, count, floor);
     }
 
-    private List<Combination> search(Pass pass, List<Integer> open, boolean[] start, int count, double floor) {
+    private List<Combination> search(
+            Pass pass, int[] places, List<Integer> open, boolean[] start, int count, double floor) {
+        double[] weights = pass.weights.clone();
+        for (int v : places) {
+            pass.setMaximised(v, true);
+        }
         PriorityQueue<Node> queue = new PriorityQueue<>(Comparator.comparingDouble(node -> -node.bound()));
-        queue.add(new Node(start, 0, bound(pass, open, start, 0)));
+        queue.add(new Node(start, 0, Math.exp(pass.up() - logEvidence)));
         List<Combination> found = new ArrayList<>();
         while (!queue.isEmpty() && found.size() < count) {
             Node node = queue.remove();
-            if (node.depth() == open.size()) {
+            int depth = node.depth();
+            if (depth == places.length) {
                 found.add(combination(node.values(), node.bound()));
                 continue;
             }
+            for (int d = 0; d < places.length; d++) {
+                if (d < depth) {
+                    clamp(pass, weights, places[d], node.values()[open.get(d)]);
+                } else {
+                    pass.setWeights(places[d], weights[2 * places[d]], weights[2 * places[d] + 1]);
+                }
+            }
             for (int side = 0; side < 2; side++) {
                 boolean[] values = node.values().clone();
-                values[open.get(node.depth())] ^= side == 1;
-                double bound = bound(pass, open, values, node.depth() + 1);
+                values[open.get(depth)] ^= side == 1;
+                clamp(pass, weights, places[depth], values[open.get(depth)]);
+                double bound = Math.exp(pass.up() - logEvidence);
                 if (bound > 0 && bound >= floor) {
-                    queue.add(new Node(values, node.depth() + 1, bound));
+                    queue.add(new Node(values, depth + 1, bound));
                 }
             }
         }
         return found;
     }
 
-    private double bound(Pass pass, List<Integer> open, boolean[] values, int depth) {
-        for (int d = 0; d < open.size(); d++) {
-            int i = open.get(d);
-            if (d < depth) {
-                clamp(pass, i, values[i]);
-            } else {
-                pass.setWeights(steps[i], base.weights[2 * steps[i]], base.weights[2 * steps[i] + 1]);
-            }
-        }
-        return Math.exp(pass.up() - logTotal);
-    }
-
-    private void clamp(Pass pass, int i, boolean yes) {
-        int v = steps[i];
-        pass.setWeights(v, yes ? 0 : base.weights[2 * v], yes ? base.weights[2 * v + 1] : 0);
+    private static void clamp(Pass pass, double[] weights, int v, boolean yes) {
+        pass.setWeights(v, yes ? 0 : weights[2 * v], yes ? weights[2 * v + 1] : 0);
     }
 
     private Combination combination(boolean[] values, double probability) {
@@ -135,9 +148,9 @@ final class CombinationSearch {
         Pass pass = new Pass(base);
         for (int better = 0; better >= 0; ) {
             for (int i = 0; i < steps.length; i++) {
-                clamp(pass, i, values[i]);
+                clamp(pass, base.weights, steps[i], values[i]);
             }
-            double here = Math.exp(pass.up() - logTotal);
+            double here = Math.exp(pass.up() - logEvidence);
             if (here == 0) {
                 return 0;
             }

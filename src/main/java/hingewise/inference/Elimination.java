@@ -31,7 +31,7 @@ record Elimination(int[] order, int[][] neighbours, double cost, int largest) {
         private final int words;
         private final long[] adjacent;
         private final int[] degree;
-        private final long[] score;
+        private final int[] missing;
         private final int[] tieBreak;
         private final boolean[] gone;
 
@@ -40,7 +40,7 @@ record Elimination(int[] order, int[][] neighbours, double cost, int largest) {
             words = (count + 63) >>> 6;
             adjacent = new long[count * words];
             degree = new int[count];
-            score = new long[count];
+            missing = new int[count];
             tieBreak = new int[count];
             gone = new boolean[count];
             for (int[] scope : scopes) {
@@ -62,34 +62,33 @@ record Elimination(int[] order, int[][] neighbours, double cost, int largest) {
             return y ^ (y >>> 16);
         }
 
-        private boolean connect(int a, int b) {
-            int word = a * words + (b >>> 6);
-            long bit = 1L << (b & 63);
-            if (a == b || (adjacent[word] & bit) != 0) {
-                return false;
+        private void connect(int a, int b) {
+            if (a != b) {
+                adjacent[a * words + (b >>> 6)] |= 1L << (b & 63);
             }
-            adjacent[word] |= bit;
-            degree[a]++;
-            return true;
         }
 
-        /** Score: new edges, then degree, then the tie-break. */
+        /** Counts the pairs of neighbours that are not joined to each other. */
         private void rate(int v) {
-            int missing = 0;
-            int row = v * words;
+            int missing2 = 0;
+            int neighbours = 0;
             for (int w = 0; w < words; w++) {
-                long rest = adjacent[row + w];
-                while (rest != 0) {
-                    int u = (w << 6) + Long.numberOfTrailingZeros(rest);
-                    rest &= rest - 1;
-                    int other = u * words;
-                    for (int x = 0; x < words; x++) {
-                        missing += Long.bitCount(adjacent[row + x] & ~adjacent[other + x]);
-                    }
-                    missing--;
+                for (long rest = adjacent[v * words + w]; rest != 0; rest &= rest - 1) {
+                    missing2 += only(v, (w << 6) + Long.numberOfTrailingZeros(rest)) - 1;
+                    neighbours++;
                 }
             }
-            score[v] = ((long) (missing / 2) << 32) | ((long) degree[v] << 16) | tieBreak[v];
+            degree[v] = neighbours;
+            missing[v] = missing2 / 2;
+        }
+
+        /** How many neighbours of a are not neighbours of b; b itself counts if it is a neighbour of a. */
+        private int only(int a, int b) {
+            int count = 0;
+            for (int w = 0; w < words; w++) {
+                count += Long.bitCount(adjacent[a * words + w] & ~adjacent[b * words + w]);
+            }
+            return count;
         }
 
         Elimination run(double limit) {
@@ -112,11 +111,15 @@ record Elimination(int[] order, int[][] neighbours, double cost, int largest) {
             return new Elimination(order, neighbours, cost, largest);
         }
 
+        /** Fewest new edges, then smallest degree, then the tie-break. */
         private int next() {
             int best = -1;
+            long least = Long.MAX_VALUE;
             for (int v = 0; v < count; v++) {
-                if (!gone[v] && (best < 0 || score[v] < score[best])) {
+                long score = ((long) missing[v] << 32) | ((long) degree[v] << 16) | tieBreak[v];
+                if (!gone[v] && score < least) {
                     best = v;
+                    least = score;
                 }
             }
             return best;
@@ -135,32 +138,38 @@ record Elimination(int[] order, int[][] neighbours, double cost, int largest) {
             return found;
         }
 
-        private void remove(int v, int[] around) {
-            gone[v] = true;
-            boolean simplicial = score[v] >>> 32 == 0;
-            long[] touched = new long[words];
-            for (int a : around) {
-                adjacent[a * words + (v >>> 6)] &= ~(1L << (v & 63));
-                degree[a]--;
-                touched[a >>> 6] |= 1L << (a & 63);
-            }
-            if (!simplicial) {
-                for (int a : around) {
-                    for (int b : around) {
-                        connect(a, b);
-                    }
-                }
-                // A new edge among the neighbours changes the score of everything that sees both of its ends.
-                for (int a : around) {
-                    for (int w = 0; w < words; w++) {
-                        touched[w] |= adjacent[a * words + w];
-                    }
-                }
+        /** Joins two variables and keeps all counts right, without counting anew. */
+        private void join(int a, int b) {
+            if ((adjacent[a * words + (b >>> 6)] >>> (b & 63) & 1) != 0) {
+                return;
             }
             for (int w = 0; w < words; w++) {
-                for (long rest = touched[w]; rest != 0; rest &= rest - 1) {
-                    rate((w << 6) + Long.numberOfTrailingZeros(rest));
+                long both = adjacent[a * words + w] & adjacent[b * words + w];
+                for (; both != 0; both &= both - 1) {
+                    missing[(w << 6) + Long.numberOfTrailingZeros(both)]--;
                 }
+            }
+            missing[a] += only(a, b);
+            missing[b] += only(b, a);
+            connect(a, b);
+            connect(b, a);
+            degree[a]++;
+            degree[b]++;
+        }
+
+        private void remove(int v, int[] around) {
+            if (missing[v] > 0) {
+                for (int i = 0; i < around.length; i++) {
+                    for (int j = 0; j < i; j++) {
+                        join(around[i], around[j]);
+                    }
+                }
+            }
+            gone[v] = true;
+            for (int a : around) {
+                missing[a] -= only(a, v) - 1;
+                adjacent[a * words + (v >>> 6)] &= ~(1L << (v & 63));
+                degree[a]--;
             }
         }
     }

@@ -10,19 +10,24 @@ package hingewise.inference;
  * @param elimination the order of summing out
  */
 record Ordering(int[] rank, Model model, Elimination elimination) {
-    /** Below this many table cells more searching costs more than it can save. */
-    private static final double CHEAP = 1 << 12;
+    /** How many table cells may be filled, over the life of a plan, for the price of one more try. */
+    private static final double WORTH_A_TRY = 1 << 12;
 
-    static final int MOST_TRIES = 40;
+    static final int MOST_TRIES = 12;
 
-    /** Tries several rankings and keeps the cheapest; the more the best one costs, the longer it searches. */
+    /**
+     * Tries several rankings and keeps the cheapest; the more the best one costs, the longer it searches. Min-fill is
+     * hardly sensitive to the ranking, so a few tries come within a factor of two of hundreds.
+     *
+     * @param most how many tries to make; more are made only when otherwise the problem could not be solved
+     */
     static Ordering search(Problem problem, int most) {
         Ordering best = of(problem, Rankings.byElimination(problem, 0), 0, Double.POSITIVE_INFINITY);
-        for (int tries = 1; tries < most && worthMore(best.elimination.cost(), tries); tries++) {
+        for (int tries = 1; tries < MOST_TRIES && best.worthAnother(tries, most); tries++) {
             int[] rank = tries % 2 == 1
                     ? Rankings.byFrontier(problem, tries / 2)
                     : Rankings.byElimination(problem, tries / 2);
-            Ordering next = of(problem, rank, tries / 4, best.elimination.cost());
+            Ordering next = of(problem, rank, tries, best.elimination.cost());
             if (next.elimination.cost() < best.elimination.cost()) {
                 best = next;
             }
@@ -30,8 +35,9 @@ record Ordering(int[] rank, Model model, Elimination elimination) {
         return best;
     }
 
-    private static boolean worthMore(double cost, int tries) {
-        return cost > CHEAP * tries;
+    private boolean worthAnother(int tries, int most) {
+        return tries < most && elimination.cost() > WORTH_A_TRY * tries
+                || elimination.largest() > Solver.LARGEST_CLIQUE;
     }
 
     /** The ordering that a given ranking leads to. */

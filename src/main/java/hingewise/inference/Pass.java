@@ -22,8 +22,11 @@ final class Pass {
     private final boolean[] newInput;
     private final boolean[] newWeight;
     private final boolean[] maximised;
+    /** Logarithm of the likelihoods of certain findings, which belong to no weight. */
+    private final double logCertain;
 
-    Pass(Plan plan) {
+    /** A run with the findings put into the weights. */
+    Pass(Plan plan, Evidence evidence) {
         this.plan = plan;
         weights = plan.weights.clone();
         tables = new double[plan.count][];
@@ -33,6 +36,30 @@ final class Pass {
         newWeight = new boolean[plan.count];
         maximised = new boolean[plan.count];
         Arrays.fill(newInput, true);
+        logCertain = weigh(evidence);
+    }
+
+    private double weigh(Evidence evidence) {
+        double log = 0;
+        Problem problem = plan.model.problem;
+        for (int i = 0; i < problem.size(); i++) {
+            Finding finding = evidence.findings().get(problem.kept().get(i).name());
+            if (finding == null) {
+                if (problem.roles()[i] == Role.FALLING) {
+                    multiplyWeights(plan.step[plan.model.standIn[i]], 1, 0);
+                }
+                continue;
+            }
+            double ifYes = finding.ifYes();
+            double ifNo = finding.ifNo();
+            switch (problem.roles()[i]) {
+                case YES -> log += Math.log(ifYes);
+                case NO -> log += Math.log(ifNo);
+                case FALLING -> multiplyWeights(plan.step[plan.model.standIn[i]], ifYes, ifNo - ifYes);
+                case FREE -> multiplyWeights(plan.step[plan.model.variable[i]], ifNo, ifYes);
+            }
+        }
+        return log;
     }
 
     /** A run that starts from the state of another and leaves the other as it is. */
@@ -45,6 +72,7 @@ final class Pass {
         newInput = new boolean[plan.count];
         newWeight = new boolean[plan.count];
         maximised = other.maximised.clone();
+        logCertain = other.logCertain;
     }
 
     void setWeights(int v, double no, double yes) {
@@ -67,9 +95,9 @@ final class Pass {
         }
     }
 
-    /** Runs upwards; returns the logarithm of the total, negative infinity when it is 0. */
+    /** Runs upwards; returns the logarithm of P(evidence) under the weights, negative infinity when that is 0. */
     double up() {
-        double log = plan.model.logConstant;
+        double log = plan.model.logConstant + logCertain;
         int exponent = 0;
         for (int v = 0; v < plan.count; v++) {
             if (newInput[v] || newWeight[v]) {

@@ -66,6 +66,21 @@ record Problem(List<Variable> kept, Map<String, Integer> index, Role[] roles) {
         return roles[i] == Role.YES || roles[i] == Role.NO;
     }
 
+    /** Places of the parents whose value is not certain. */
+    int[] openParents(int i) {
+        return kept.get(i).mechanism().parents().stream()
+                .mapToInt(this::indexOf)
+                .filter(parent -> !fixed(parent))
+                .toArray();
+    }
+
+    /** The same problem with further variables certain. */
+    Problem with(Map<Integer, Boolean> certain) {
+        Role[] changed = roles.clone();
+        certain.forEach((i, yes) -> changed[i] = yes ? Role.YES : Role.NO);
+        return new Problem(kept, index, changed);
+    }
+
     /** The noisy-OR with certain parents worked in and the others sorted by rank. */
     Or reduced(NoisyOr or, int[] rank) {
         double leak = or.leak();

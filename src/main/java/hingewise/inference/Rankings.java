@@ -1,6 +1,7 @@
 package hingewise.inference;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Rankings of a problem's variables that are likely to make good chains. */
@@ -18,7 +19,7 @@ final class Rankings {
             if (problem.roles()[i] == Role.NO) {
                 continue;
             }
-            int[] parents = openParents(problem, i);
+            int[] parents = problem.openParents(i);
             if (problem.kept().get(i).mechanism() instanceof Table) {
                 scopes.add(problem.fixed(i) ? parents : with(parents, i));
             } else if (parents.length > 0) {
@@ -56,7 +57,7 @@ final class Rankings {
         }
         for (int i = 0; i < size; i++) {
             if (problem.roles()[i] != Role.NO) {
-                int[] parents = openParents(problem, i);
+                int[] parents = problem.openParents(i);
                 for (int parent : parents) {
                     usedBy.get(parent).add(i);
                 }
@@ -101,15 +102,8 @@ final class Rankings {
         return score;
     }
 
-    private static int[] openParents(Problem problem, int i) {
-        return problem.kept().get(i).mechanism().parents().stream()
-                .mapToInt(problem::indexOf)
-                .filter(parent -> !problem.fixed(parent))
-                .toArray();
-    }
-
     private static int[] with(int[] parents, int i) {
-        int[] scope = java.util.Arrays.copyOf(parents, parents.length + 1);
+        int[] scope = Arrays.copyOf(parents, parents.length + 1);
         scope[parents.length] = i;
         return scope;
     }

@@ -14,8 +14,6 @@ public final class Solution {
     private final Evidence evidence;
     private final Pass pass;
     private final double logEvidence;
-    /** The part of it that comes from the tables. */
-    private final double logTotal;
 
     private final double[] marginals;
     private final Map<String, Double> probabilities;
@@ -24,10 +22,8 @@ public final class Solution {
         this.solver = solver;
         this.plan = plan;
         this.evidence = evidence;
-        pass = new Pass(plan);
-        double constant = weigh(pass, plan, evidence);
-        logTotal = pass.up();
-        double log = constant + logTotal;
+        pass = new Pass(plan, evidence);
+        double log = pass.up();
         if (!(log > Double.NEGATIVE_INFINITY)) {
             throw new ImpossibleEvidenceException("the evidence has probability 0 under the network, so nothing follows"
                     + " from it: " + evidence.findings().keySet());
@@ -35,28 +31,6 @@ public final class Solution {
         logEvidence = log;
         marginals = pass.down();
         probabilities = Collections.unmodifiableMap(posteriors(pass, marginals));
-    }
-
-    /** Puts the findings into the weights; returns the logarithm of what belongs to no weight. */
-    private static double weigh(Pass pass, Plan plan, Evidence evidence) {
-        double log = 0;
-        Problem problem = plan.model.problem;
-        for (int i = 0; i < problem.size(); i++) {
-            Finding finding = evidence.findings().get(problem.kept().get(i).name());
-            double ifYes = finding == null ? 1 : finding.ifYes();
-            double ifNo = finding == null ? 1 : finding.ifNo();
-            switch (problem.roles()[i]) {
-                case YES -> log += Math.log(ifYes);
-                case NO -> log += Math.log(ifNo);
-                case FALLING -> pass.multiplyWeights(plan.step[plan.model.standIn[i]], ifYes, ifNo - ifYes);
-                case FREE -> {
-                    if (finding != null) {
-                        pass.multiplyWeights(plan.step[plan.model.variable[i]], ifNo, ifYes);
-                    }
-                }
-            }
-        }
-        return log;
     }
 
     private Map<String, Double> posteriors(Pass of, double[] from) {
@@ -119,8 +93,7 @@ public final class Solution {
                     "'" + name + "' is not among the variables kept for this question; add it"
                             + " to the wanted or the observed variables");
         }
-        Pass all = new Pass(full);
-        weigh(all, full, evidence);
+        Pass all = new Pass(full, evidence);
         all.up();
         return all.posterior(all.down(), full.step[elsewhere]);
     }
@@ -140,7 +113,7 @@ public final class Solution {
         if (count < 1) {
             throw new IllegalArgumentException("asked for " + count + " combinations; at least 1 is needed");
         }
-        return new CombinationSearch(plan, pass, marginals, logTotal, over).best(count);
+        return new CombinationSearch(pass, marginals, logEvidence, evidence, over).best(count);
     }
 
     /**
@@ -180,7 +153,7 @@ public final class Solution {
                 no.multiplyWeights(plan.step[plan.model.variable[parent]], 1, 1 - link.strength());
             }
         }
-        double share = Math.min(1, Math.exp(log + no.up() - logTotal));
+        double share = Math.min(1, Math.exp(log + no.up() - logEvidence));
         return outlook(share, no);
     }
 

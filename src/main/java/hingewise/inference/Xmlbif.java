@@ -14,7 +14,8 @@ import java.util.Set;
  * given last.
  *
  * <p>The format has no place for evidence. A report becomes a further variable, a child of what it is about, that has to
- * be observed as yes; {@link #observations} lists what has to be observed.
+ * be observed as yes; {@link #observations} lists what has to be observed. Variables stand in an order that suits
+ * junction trees.
  */
 public final class Xmlbif {
     private static final String HEAD = """
@@ -51,7 +52,7 @@ public final class Xmlbif {
     public static void write(Network network, Evidence evidence, Appendable out) throws IOException {
         Map<String, String> names = names(network, evidence);
         out.append(HEAD);
-        for (String name : names.values()) {
+        for (String name : FileOrder.of(families(network, evidence, names))) {
             out.append("<VARIABLE TYPE=\"nature\"><NAME>")
                     .append(name)
                     .append("</NAME><OUTCOME>no</OUTCOME><OUTCOME>yes</OUTCOME></VARIABLE>\n");
@@ -107,6 +108,23 @@ public final class Xmlbif {
             }
         });
         return names;
+    }
+
+    private static Map<String, List<String>> families(Network network, Evidence evidence, Map<String, String> names) {
+        Map<String, List<String>> families = new LinkedHashMap<>();
+        for (Variable variable : network.variables()) {
+            families.put(
+                    known(names, variable.name()),
+                    variable.mechanism().parents().stream()
+                            .map(parent -> known(names, parent))
+                            .toList());
+        }
+        evidence.findings().forEach((name, finding) -> {
+            if (finding instanceof Weighted) {
+                families.put(known(names, report(name)), List.of(known(names, name)));
+            }
+        });
+        return families;
     }
 
     private static String report(String name) {

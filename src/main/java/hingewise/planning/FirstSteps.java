@@ -50,14 +50,14 @@ public final class FirstSteps {
         this.answered = diagnosis.readings().latest();
     }
 
-    /** Every confirmation that can be done now and saves more than it costs, best first. */
+    /** Every confirmation that can be done now and saves anything, best first; the last may cost more than they save. */
     public List<Step> ranked() {
         return rules.confirmations().values().stream()
                 .filter(this::possible)
                 .filter(c -> !diagnosis.readings().tried().contains(c.id()))
                 .map(this::step)
                 .flatMap(Optional::stream)
-                .filter(s -> s.net().isPositive())
+                .filter(s -> s.saves().isPositive())
                 .sorted(Comparator.comparing(Step::net)
                         .reversed()
                         .thenComparing(s -> s.confirmation().id()))

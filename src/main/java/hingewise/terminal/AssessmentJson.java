@@ -31,7 +31,7 @@ final class AssessmentJson {
             Json.objects(json, "causes", a.diagnosis().causes(), AssessmentJson::cause);
             Json.objects(json, "combinations", a.diagnosis().combinations(), AssessmentJson::combination);
             Json.objects(json, "tryFirst", a.tryFirst(), AssessmentJson::step);
-            Json.objects(json, "parts", a.parts(), AssessmentJson::part);
+            Json.objects(json, "parts", a.parts().order(), AssessmentJson::part);
             Json.objects(json, "cautions", a.cautions(), AssessmentJson::caution);
             Json.objects(
                     json, "contradictions", a.diagnosis().readings().contradictions(), AssessmentJson::contradiction);

@@ -2,6 +2,7 @@ package hingewise.terminal;
 
 import hingewise.assessment.Assessment;
 import hingewise.casefile.Report;
+import hingewise.costing.HeldPart;
 import hingewise.costing.Offer;
 import hingewise.costing.OrderLine;
 import hingewise.rulebook.EvidenceKind;
@@ -18,13 +19,14 @@ final class PartsSection {
 
     static void write(Page page, RuleBook rules, Assessment assessment, boolean invented) {
         page.heading(isHere(assessment) ? "Parts to order" : "Parts it would need");
-        List<OrderLine> parts = assessment.parts();
+        List<OrderLine> parts = assessment.parts().order();
         if (parts.isEmpty()) {
             page.line(
                     assessment.stopped()
                             ? "None while work stops."
-                            : "None yet: nothing that a part renews is sure enough to be broken.");
-            return;
+                            : assessment.parts().held().isEmpty()
+                                    ? "None yet: nothing that a part renews is sure enough to be broken."
+                                    : "None yet.");
         }
         for (OrderLine line : parts) {
             page.hanging(
@@ -37,7 +39,14 @@ final class PartsSection {
         long unpriced = parts.stream().filter(l -> l.offer().isEmpty()).count();
         String known = unpriced == 0 ? "." : ", not counting what has no offer.";
         total(parts).ifPresent(sum -> page.line("Together " + Figures.money(sum) + known));
-        if (invented) {
+        for (HeldPart held : assessment.parts().held()) {
+            page.hanging(
+                    0,
+                    "wait ",
+                    "Do not order for \"" + label(rules, held) + "\" before \""
+                            + held.until().label() + "\": it may make the order needless.");
+        }
+        if (invented && !parts.isEmpty()) {
             page.faint(0, "Prices are from the bundled demo price book: invented. Use your own with --prices FILE.");
         }
     }
@@ -47,6 +56,13 @@ final class PartsSection {
         return assessment.file().standing().stream()
                 .anyMatch(e ->
                         e instanceof Report r && (r.kind() == EvidenceKind.LOOK || r.kind() == EvidenceKind.METER));
+    }
+
+    private static String label(RuleBook rules, HeldPart held) {
+        return rules.causes().values().stream()
+                .filter(c -> held.causes().contains(c.id()))
+                .map(c -> c.label())
+                .collect(Collectors.joining("; "));
     }
 
     private static String offer(RuleBook rules, Offer offer) {

@@ -48,7 +48,8 @@ class RuleCasesTest {
                 .map(Step::confirmation)
                 .map(c -> c.id())
                 .toList();
-        List<String> parts = assessment.parts().stream().map(p -> p.part().id()).toList();
+        List<String> parts =
+                assessment.parts().order().stream().map(p -> p.part().id()).toList();
         List<String> cautions =
                 assessment.cautions().stream().map(c -> c.caution().id()).toList();
         SoftAssertions softly = new SoftAssertions();

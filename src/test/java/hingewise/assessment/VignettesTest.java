@@ -182,7 +182,7 @@ class VignettesTest {
         List<String> three = ranked.stream().limit(3).map(c -> c.cause().id()).toList();
         Optional<String> first =
                 answer.tryFirst().stream().findFirst().map(s -> s.confirmation().id());
-        List<String> wrongParts = answer.parts().stream()
+        List<String> wrongParts = answer.parts().order().stream()
                 .map(p -> p.part().id())
                 .filter(v.notOrdered()::contains)
                 .toList();

@@ -20,10 +20,10 @@ import java.util.Map;
  * variable asked for. Findings are given to it as tables over one variable.
  */
 public final class GraphmodOracle {
-    private GraphmodOracle() {}
+    private final GraphicalModel<DiscreteFactor> model;
 
-    /** Posteriors of the variables asked for. */
-    public static Map<String, Double> solve(Network network, Evidence evidence, Collection<String> asked) {
+    /** Builds the network in the library's terms. */
+    public GraphmodOracle(Network network, Evidence evidence) {
         Flat flat = Flat.of(network, Evidence.none());
         List<DiscreteVariable> variables = new ArrayList<>();
         for (Flat.Node node : flat.nodes()) {
@@ -34,15 +34,22 @@ public final class GraphmodOracle {
         evidence.findings()
                 .forEach((name, finding) ->
                         builder.factor().scope(name).basedOnTable(new double[] {finding.ifNo(), finding.ifYes()}));
-        GraphicalModel<DiscreteFactor> model = builder.build();
+        model = builder.build();
+    }
+
+    /** Posteriors of the variables asked for. */
+    public static Map<String, Double> solve(Network network, Evidence evidence, Collection<String> asked) {
+        return new GraphmodOracle(network, evidence).solve(asked);
+    }
+
+    /** The same for the network built. */
+    public Map<String, Double> solve(Collection<String> asked) {
         VariableEliminationInferencer inferencer =
                 new VariableEliminationInferencer(model, new MinFillEliminationStrategy());
         Map<String, Double> probabilities = new LinkedHashMap<>();
         for (String name : asked) {
             Scope query = model.getScope().subScope(name);
-            double yes = inferencer.jointProbability(query, new int[] {1});
-            double no = inferencer.jointProbability(query, new int[] {0});
-            probabilities.put(name, yes / (yes + no));
+            probabilities.put(name, inferencer.jointProbability(query, new int[] {1}));
         }
         return probabilities;
     }

@@ -60,11 +60,11 @@ public final class RandomNetworks {
         for (int c = 0; c < layers.causes; c++) {
             List<Link> links = new ArrayList<>();
             for (int h = 0; h < layers.histories; h++) {
-                if (random.nextDouble() < .5) {
+                if (random.nextDouble() * layers.histories < 1.5) {
                     links.add(new Link("h" + h, random.nextDouble(.01, .4)));
                 }
             }
-            variables.add(new Variable("c" + c, new NoisyOr(random.nextDouble(.002, .1), links)));
+            variables.add(new Variable("c" + c, new NoisyOr(.002 * Math.pow(30, random.nextDouble()), links)));
             causes.add("c" + c);
         }
         List<String> findings = new ArrayList<>();

@@ -14,20 +14,22 @@ import weka.classifiers.bayes.net.MarginCalculator;
  * whose noisy-ORs have few parents.
  */
 public final class WekaOracle {
-    private WekaOracle() {}
+    private final Flat flat;
+    private final EditableBayesNet net;
+    private final Map<String, Integer> index = new LinkedHashMap<>();
 
-    /** Posteriors of every variable and P(evidence). */
-    public static Answer solve(Network network, Evidence evidence) {
+    /** Builds the network in Weka's terms. */
+    public WekaOracle(Network network, Evidence evidence) {
+        flat = Flat.of(network, evidence);
         try {
-            return solve(Flat.of(network, evidence));
+            net = new EditableBayesNet(true);
+            build();
         } catch (Exception failure) {
-            throw new IllegalStateException("Weka cannot solve this network", failure);
+            throw new IllegalStateException("Weka cannot hold this network", failure);
         }
     }
 
-    private static Answer solve(Flat flat) throws Exception {
-        EditableBayesNet net = new EditableBayesNet(true);
-        Map<String, Integer> index = new LinkedHashMap<>();
+    private void build() throws Exception {
         for (Flat.Node node : flat.nodes()) {
             net.addNode(node.name(), 2);
             index.put(node.name(), index.size());
@@ -42,18 +44,31 @@ public final class WekaOracle {
             }
             net.setDistribution(node.name(), rows);
         }
-        MarginCalculator calculator = new MarginCalculator();
-        calculator.calcMargins(net);
-        double log = flat.logScale();
-        for (Map.Entry<String, Boolean> observation : flat.observed().entrySet()) {
-            int node = index.get(observation.getKey());
-            int value = observation.getValue() ? 1 : 0;
-            log += Math.log(calculator.getMargin(node)[value]);
-            calculator.setEvidence(node, value);
+    }
+
+    /** Posteriors of every variable and P(evidence). */
+    public static Answer solve(Network network, Evidence evidence) {
+        return new WekaOracle(network, evidence).solve();
+    }
+
+    /** The same for the network built. */
+    public Answer solve() {
+        try {
+            MarginCalculator calculator = new MarginCalculator();
+            calculator.calcMargins(net);
+            double log = flat.logScale();
+            for (Map.Entry<String, Boolean> observation : flat.observed().entrySet()) {
+                int node = index.get(observation.getKey());
+                int value = observation.getValue() ? 1 : 0;
+                log += Math.log(calculator.getMargin(node)[value]);
+                calculator.setEvidence(node, value);
+            }
+            Map<String, Double> probabilities = new LinkedHashMap<>();
+            index.forEach((name, node) -> probabilities.put(name, calculator.getMargin(node)[1]));
+            return new Answer(log, probabilities);
+        } catch (Exception failure) {
+            throw new IllegalStateException("Weka cannot solve this network", failure);
         }
-        Map<String, Double> probabilities = new LinkedHashMap<>();
-        index.forEach((name, node) -> probabilities.put(name, calculator.getMargin(node)[1]));
-        return new Answer(log, probabilities);
     }
 
     /**

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -23,6 +24,11 @@ final class OfferReader {
     private static final int MOST_DAYS = 365;
     private static final Pattern CHANCE = Pattern.compile("0|0?\\.[0-9]{1,9}|0\\.");
     private static final double LARGEST_CHANCE = .999;
+
+    /** Codes such as XXX and XAU are in the standard too but are no money one pays with. */
+    private static final Map<String, CurrencyUnit> CURRENCIES = CurrencyUnit.registeredCurrencies().stream()
+            .filter(c -> !c.isPseudoCurrency())
+            .collect(Collectors.toUnmodifiableMap(CurrencyUnit::getCode, c -> c));
 
     private final Header header;
     private final Vocabulary known;
@@ -119,10 +125,7 @@ final class OfferReader {
 
     private Optional<CurrencyUnit> currency(Rows.Row row) {
         String code = header.cell(row, "currency");
-        // Codes such as XXX and XAU are in the list too but are no money one pays with.
-        return CurrencyUnit.registeredCurrencies().stream()
-                .filter(c -> c.getCode().equals(code) && !c.isPseudoCurrency())
-                .findFirst()
+        return Optional.ofNullable(CURRENCIES.get(code))
                 .or(() -> wrong(
                         row,
                         "the currency " + Quoted.of(code)

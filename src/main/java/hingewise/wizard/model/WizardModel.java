@@ -319,7 +319,7 @@ public final class WizardModel {
     /** Writes the parts list. */
     public void exportParts(Path file) {
         state().reckoning().latest().ifPresent(a -> {
-            String csv = PartsCsv.of(a.parts(), this::causeLabel);
+            String csv = PartsCsv.of(a.parts().order(), this::causeLabel);
             setup.keeping()
                     .run(
                             () -> Files.writeString(file, csv),

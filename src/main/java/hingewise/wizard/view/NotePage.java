@@ -50,7 +50,7 @@ final class NotePage extends VBox {
     }
 
     private Node parts(Assessment assessment) {
-        if (assessment.parts().isEmpty()) {
+        if (assessment.parts().order().isEmpty()) {
             return panel(
                     "Parts to order",
                     Ui.text(
@@ -67,10 +67,10 @@ final class NotePage extends VBox {
         grid.getColumnConstraints().addAll(words, number, number);
         grid.addRow(0, Ui.text("Part", "name"), Ui.line("Pieces", "name"), Ui.line("Price", "name"));
         int row = 1;
-        for (OrderLine line : assessment.parts()) {
+        for (OrderLine line : assessment.parts().order()) {
             grid.addRow(row++, what(line), Ui.line(Integer.toString(line.quantity()), "figure"), price(line));
         }
-        total(assessment.parts())
+        total(assessment.parts().order())
                 .ifPresent(sum -> grid.addRow(
                         grid.getRowCount(),
                         Ui.text("Together", "name"),
