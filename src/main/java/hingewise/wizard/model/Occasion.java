@@ -1,5 +1,10 @@
 package hingewise.wizard.model;
 
+import hingewise.casefile.CaseFile;
+import hingewise.casefile.Entry;
+import hingewise.casefile.Opened;
+import hingewise.casefile.Repair;
+import hingewise.casefile.Report;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Moment;
 import hingewise.rulebook.Question;
@@ -19,6 +24,19 @@ public enum Occasion {
         this.label = label;
         this.usual = usual;
         this.moments = moments;
+    }
+
+    /** Where a case stands: opened or worked on, at least looked at here, or only known from afar. */
+    public static Occasion of(CaseFile file) {
+        Occasion latest = BEFORE_BUYING;
+        for (Entry entry : file.standing()) {
+            boolean here = entry instanceof Report report
+                    && (report.kind() == EvidenceKind.LOOK || report.kind() == EvidenceKind.METER);
+            boolean inside = entry instanceof Opened || entry instanceof Repair;
+            Occasion at = inside ? AT_THE_BENCH : here ? ON_ARRIVAL : BEFORE_BUYING;
+            latest = at.compareTo(latest) > 0 ? at : latest;
+        }
+        return latest;
     }
 
     /** A few words for the person. */

@@ -33,7 +33,7 @@ public record Sitting(
     }
 
     static Sitting of(CaseFile file) {
-        Occasion occasion = Occasion.BEFORE_BUYING;
+        Occasion occasion = Occasion.of(file);
         return new Sitting(file, occasion, Optional.empty(), occasion.usualEvidence(), Set.of(), List.of(), Set.of());
     }
 

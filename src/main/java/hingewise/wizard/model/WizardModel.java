@@ -1,7 +1,6 @@
 package hingewise.wizard.model;
 
 import hingewise.assessment.Assessment;
-import hingewise.assessment.Assessor;
 import hingewise.assessment.ShownCaution;
 import hingewise.casefile.CaseFile;
 import hingewise.casefile.Phone;
@@ -9,6 +8,8 @@ import hingewise.casefile.Report;
 import hingewise.casefile.store.CaseFileStore;
 import hingewise.casefile.store.Stored;
 import hingewise.diagnosis.CaseException;
+import hingewise.report.ConditionNote;
+import hingewise.report.NoteWriter;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.RuleBook;
 import java.nio.file.Files;
@@ -37,12 +38,13 @@ public final class WizardModel {
 
     private final Setup setup;
     private final Keeper keeper;
+    private final Reckoner reckoner;
     private final ReadOnlyObjectWrapper<WizardState> state = new ReadOnlyObjectWrapper<>(WizardState.initial());
-    private int reckoned;
     private Instant chosen = Instant.MIN;
 
     public WizardModel(Setup setup) {
         this.setup = setup;
+        this.reckoner = new Reckoner(setup.reckoning(), this::show, this::unreckoned);
         this.keeper = new Keeper(setup.keeping(), saving -> change(s -> s.with(saving)));
     }
 
@@ -135,7 +137,7 @@ public final class WizardModel {
     }
 
     private void sit(CaseFile file) {
-        reckoned++;
+        reckoner.drop();
         change(s -> s.with(Sitting.of(file))
                 .with(Reckoning.none())
                 .saying(Optional.empty())
@@ -145,7 +147,6 @@ public final class WizardModel {
     private void begin() {
         if (state().sitting().isPresent()) {
             reckon();
-            choose();
         }
     }
 
@@ -156,8 +157,9 @@ public final class WizardModel {
         }
         state().sitting()
                 .ifPresent(s -> s.question().ifPresent(question -> {
-                    record(answers().give(s.file(), question, s.kind(), answer));
+                    keep(answers().give(s.file(), question, s.kind(), answer));
                     goOn();
+                    reckon();
                 }));
     }
 
@@ -188,11 +190,16 @@ public final class WizardModel {
 
     /** Takes an answer back. */
     public void takeBack(String entry) {
-        state().sitting().ifPresent(s -> record(answers().takeBack(s.file(), entry)));
+        chosen = Instant.MIN;
+        state().sitting().ifPresent(s -> {
+            keep(answers().takeBack(s.file(), entry));
+            reckon();
+        });
     }
 
     /** Shows the question shown before. */
     public void back() {
+        chosen = Instant.MIN;
         change(s -> s.on(Page.QUESTIONS));
         sitting(Sitting::back);
     }
@@ -214,6 +221,7 @@ public final class WizardModel {
 
     /** Whose evidence the next answer is. */
     public void evidence(EvidenceKind kind) {
+        chosen = Instant.MIN;
         sitting(s -> s.by(kind));
     }
 
@@ -242,8 +250,8 @@ public final class WizardModel {
     /** Keeps the assessment known so far and drops the one being reckoned. */
     public void stopReckoning() {
         if (state().reckoning().running()) {
-            reckoned++;
-            change(s -> s.with(s.reckoning().failed("Stopped. The figures are those before the last answer.")));
+            reckoner.drop();
+            unreckoned("Stopped. The figures are those before the last answer.");
         }
     }
 
@@ -252,24 +260,10 @@ public final class WizardModel {
         if (!(state().knowledge() instanceof Knowledge.Ready ready)) {
             return;
         }
-        state().sitting().ifPresent(sitting -> reckon(ready.assessor(), sitting.file()));
-    }
-
-    private void reckon(Assessor assessor, CaseFile file) {
-        int ticket = ++reckoned;
-        change(s -> s.with(s.reckoning().started()));
-        setup.reckoning()
-                .run(
-                        () -> assessor.assess(file),
-                        done -> ifLatest(ticket, () -> show(done)),
-                        failed -> ifLatest(
-                                ticket, () -> change(s -> s.with(s.reckoning().failed(Words.of(failed))))));
-    }
-
-    private void ifLatest(int ticket, Runnable result) {
-        if (ticket == reckoned) {
-            result.run();
-        }
+        state().sitting().ifPresent(sitting -> {
+            change(s -> s.with(s.reckoning().started()));
+            reckoner.reckon(ready.assessor(), sitting.file());
+        });
     }
 
     private void show(Assessment assessment) {
@@ -283,6 +277,17 @@ public final class WizardModel {
         if (!setup.clock().instant().isAfter(chosen.plus(UNREAD))) {
             sitting(s -> s.instead(firstOf(s)));
         }
+        chooseIfNone();
+    }
+
+    private void unreckoned(String words) {
+        change(s -> s.with(s.reckoning().failed(words)));
+        chooseIfNone();
+    }
+
+    /** A case just opened waits for its first assessment, so that it begins with the question that tells most. */
+    private void chooseIfNone() {
+        sitting(s -> s.question().isPresent() ? s : s.instead(firstOf(s)));
     }
 
     /** The question that would tell most now, where it is another than the one shown. */
@@ -316,6 +321,11 @@ public final class WizardModel {
                                 + ShelfReader.SUFFIX));
     }
 
+    /** What may be said of the phone when it is sold, by the assessment shown. */
+    public Optional<ConditionNote> note() {
+        return rules().flatMap(r -> state().reckoning().latest().map(a -> NoteWriter.write(r, a.file())));
+    }
+
     /** Writes the parts list. */
     public void exportParts(Path file) {
         state().reckoning().latest().ifPresent(a -> {
@@ -342,10 +352,9 @@ public final class WizardModel {
         change(s -> s.saying(Optional.empty()));
     }
 
-    private void record(CaseFile file) {
+    private void keep(CaseFile file) {
         sitting(s -> s.with(file));
         keeper.keep(file);
-        reckon();
     }
 
     private void goOn() {

@@ -74,6 +74,7 @@ final class Bands extends VBox {
     static HBox of(String kind, String mark, Region words, Button... buttons) {
         HBox band = Ui.row(8, Ui.mark(mark, "mark-" + kind), Ui.growing(words));
         band.getChildren().addAll(buttons);
+        band.setFillHeight(false);
         band.getStyleClass().addAll("band", "band-" + kind);
         return band;
     }

@@ -22,6 +22,8 @@ import javafx.scene.layout.VBox;
 /** The likely causes as bars with words; opened, each with what speaks for it and against it. */
 final class CausesPanel extends VBox {
     private static final int SHOWN = 5;
+    /** Reasons a side, the weightiest first. */
+    private static final int REASONS = 4;
     /** A change of the log-odds that no person would notice. */
     private static final double NOTICEABLE = .005;
 
@@ -116,7 +118,10 @@ final class CausesPanel extends VBox {
             return;
         }
         box.getChildren().add(Ui.text(title, "name"));
-        reasons.forEach(r -> box.getChildren().add(reason(r, ranked, file)));
+        reasons.stream().limit(REASONS).forEach(r -> box.getChildren().add(reason(r, ranked, file)));
+        if (reasons.size() > REASONS) {
+            box.getChildren().add(Ui.text("and " + (reasons.size() - REASONS) + " smaller", "muted"));
+        }
     }
 
     private Node reason(Reason reason, RankedCause ranked, CaseFile file) {

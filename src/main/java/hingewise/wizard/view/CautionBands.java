@@ -7,12 +7,9 @@ import hingewise.wizard.model.WizardState;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
-import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /**
@@ -48,6 +45,16 @@ final class CautionBands extends VBox {
         Focus.keeping(this, () -> getChildren().setAll(bands));
     }
 
+    /** The person says to have read the warnings that stand in full. */
+    void read() {
+        model.acknowledge(shown(model.state().unreadWarnings()));
+    }
+
+    /** As many at a time as a person will read, and as leave room for the question. */
+    private List<ShownCaution> shown(List<ShownCaution> unread) {
+        return unread.stream().limit(room == Room.WIDE ? 4 : 2).toList();
+    }
+
     private Optional<Node> warnings(WizardState state) {
         List<ShownCaution> all =
                 state.cautions().stream().filter(c -> !c.stops()).toList();
@@ -56,10 +63,12 @@ final class CautionBands extends VBox {
             return Optional.empty();
         }
         if (!unread.isEmpty()) {
-            Button read = Ui.keyButton("I have read this", "R", () -> model.acknowledge(unread), "flat");
+            List<ShownCaution> shown = shown(unread);
+            String left = unread.size() > shown.size() ? ", " + (unread.size() - shown.size()) + " more" : "";
+            Button read = Ui.keyButton("I have read this" + left, "R", this::read, "flat");
             read.setId("cautions-read");
             read.setMinWidth(USE_PREF_SIZE);
-            return Optional.of(band(unread, read));
+            return Optional.of(band(shown, read));
         }
         Button open = Bands.button("cautions-open", opened ? "Hide" : "Show", () -> {
             opened = !opened;
@@ -71,18 +80,15 @@ final class CautionBands extends VBox {
 
     private Node band(List<ShownCaution> cautions, Button button) {
         int across = room == Room.NARROW || cautions.size() == 1 ? 1 : 2;
-        GridPane grid = new GridPane(24, 4);
-        for (int i = 0; i < across; i++) {
-            ColumnConstraints column = new ColumnConstraints();
-            column.setPercentWidth(100.0 / across);
-            grid.getColumnConstraints().add(column);
-        }
         int down = (cautions.size() + across - 1) / across;
-        for (int i = 0; i < cautions.size(); i++) {
-            Label words = Ui.text(cautions.get(i).caution().text());
-            GridPane.setValignment(words, VPos.TOP);
-            grid.add(words, i / down, i % down);
+        HBox columns = Ui.topRow(24);
+        for (int from = 0; from < cautions.size(); from += down) {
+            VBox column = Ui.column(8);
+            cautions.subList(from, Math.min(from + down, cautions.size()))
+                    .forEach(c -> column.getChildren().add(Ui.text(c.caution().text())));
+            column.setPrefWidth(0);
+            columns.getChildren().add(Ui.growing(column));
         }
-        return Bands.of("warning", Marks.CAUTION, grid, button);
+        return Bands.of("warning", Marks.CAUTION, columns, button);
     }
 }

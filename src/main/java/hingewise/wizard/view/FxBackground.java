@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 
@@ -42,12 +43,28 @@ public final class FxBackground implements Background {
                 Platform.runLater(() -> done.accept(result));
             } catch (Exception e) {
                 Platform.runLater(() -> failed.accept(e));
+            } catch (StackOverflowError | OutOfMemoryError e) {
+                Exception said = new IllegalStateException("the computer's memory did not suffice for this", e);
+                Platform.runLater(() -> failed.accept(said));
             }
         });
     }
 
-    /** Takes no more work; what was begun in order is finished. */
+    /** Takes no more work and waits until what was begun is finished, so that no answer is lost. */
     public void close() {
         threads.shutdown();
+        boolean interrupted = false;
+        while (true) {
+            try {
+                if (threads.awaitTermination(1, TimeUnit.MINUTES)) {
+                    break;
+                }
+            } catch (InterruptedException e) {
+                interrupted = true;
+            }
+        }
+        if (interrupted) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

@@ -90,6 +90,7 @@ final class JumpPanel extends VBox {
                 Ui.row(8, mark(item.standing()), words),
                 item.question().label() + ", " + (item.said().isEmpty() ? "not checked" : item.said()),
                 () -> {
+                    search.clear();
                     model.jump(id);
                     jumped.run();
                 });

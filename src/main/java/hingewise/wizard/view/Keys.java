@@ -22,10 +22,12 @@ final class Keys {
 
     private final WizardModel model;
     private final Runnable search;
+    private final Runnable readCautions;
 
-    Keys(WizardModel model, Runnable search) {
+    Keys(WizardModel model, Runnable search, Runnable readCautions) {
         this.model = model;
         this.search = search;
+        this.readCautions = readCautions;
     }
 
     /** An answer and the key that gives it; an answer beyond the ninth has none. */
@@ -57,18 +59,25 @@ final class Keys {
 
     /** Handles a key press before any control does. */
     void handle(KeyEvent event) {
-        WizardState state = model.state();
-        if (event.getTarget() instanceof TextInputControl
-                || state.page() != Page.QUESTIONS
-                || !state.unread().isEmpty()
-                || event.isControlDown()
-                || event.isAltDown()
-                || event.isMetaDown()) {
-            return;
-        }
-        if (plain(event.getCode()) || answer(event)) {
+        boolean alone = !event.isControlDown() && !event.isAltDown() && !event.isMetaDown() && !event.isShiftDown();
+        if (listens(event) && alone && (plain(event.getCode()) || answer(event))) {
             event.consume();
         }
+    }
+
+    /** Handles a character: where it lies on the keyboard, and with which keys it is typed, differs by country. */
+    void handleTyped(KeyEvent event) {
+        if (listens(event) && event.getCharacter().equals("/")) {
+            search.run();
+            event.consume();
+        }
+    }
+
+    private boolean listens(KeyEvent event) {
+        WizardState state = model.state();
+        return !(event.getTarget() instanceof TextInputControl)
+                && state.page() == Page.QUESTIONS
+                && state.unread().isEmpty();
     }
 
     private boolean plain(KeyCode code) {
@@ -77,12 +86,11 @@ final class Keys {
             case K -> model.leave();
             case B -> model.back();
             case J -> model.better().ifPresent(model::jump);
-            case R -> model.acknowledge(model.state().unreadWarnings());
+            case R -> readCautions.run();
             case S -> model.evidence(EvidenceKind.CLAIM);
             case P -> model.evidence(EvidenceKind.PHOTO);
             case L -> model.evidence(EvidenceKind.LOOK);
             case M -> model.evidence(EvidenceKind.METER);
-            case SLASH -> search.run();
             case DELETE -> takeBack();
             case ESCAPE -> model.stopReckoning();
             default -> {

@@ -38,6 +38,7 @@ final class NotePage extends VBox {
             pieces.add(panel("Parts and note", Ui.text("They show as soon as the case has been reckoned.", "muted")));
         } else {
             pieces.add(parts(latest.get()));
+            model.note().ifPresent(n -> pieces.add(NotePanel.of(n, () -> model.say("The note is on the clipboard."))));
         }
         Focus.keeping(this, () -> getChildren().setAll(pieces));
     }
@@ -76,15 +77,14 @@ final class NotePage extends VBox {
                         Ui.text("Together", "name"),
                         Ui.line(""),
                         Ui.line(Figures.money(sum), "figure")));
-        Button save = Ui.button("Save the list as CSV …", export);
-        save.setId("export-parts");
+        Button save = Bands.button("export-parts", "Save the list as CSV …", export);
         return panel("Parts to order", grid, save);
     }
 
     private Node what(OrderLine line) {
         String causes = line.causes().stream().map(this::cause).sorted().collect(Collectors.joining(", "));
         String from = line.offer()
-                .map(o -> o.supplier() + ", " + o.grade() + ", " + o.days() + " days")
+                .map(o -> o.supplier() + ", " + o.grade() + ", " + o.days() + (o.days() == 1 ? " day" : " days"))
                 .orElse("the price book has no offer");
         return Ui.column(0, Ui.text(line.part().label()), Ui.text(from + " – for: " + causes, "muted"));
     }

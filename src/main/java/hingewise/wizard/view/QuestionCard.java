@@ -30,6 +30,7 @@ final class QuestionCard extends VBox {
     private final WizardModel model;
     private final Runnable allQuestions;
     private Optional<String> drawn = Optional.empty();
+    private List<Button> answers = List.of();
 
     QuestionCard(WizardModel model, Runnable allQuestions) {
         super(16);
@@ -52,12 +53,13 @@ final class QuestionCard extends VBox {
         });
     }
 
-    /** Puts the keyboard on the first answer, so that Space, Enter and Tab go on from the question. */
+    /** Puts the keyboard on the answer given, else on the first, so that Space, Enter and Tab go on from the question. */
     void focusAnswer() {
-        Node first = Focus.find(this, "answer-1");
-        if (first != null) {
-            first.requestFocus();
-        }
+        answers.stream()
+                .filter(b -> b.getPseudoClassStates().contains(CHOSEN))
+                .findFirst()
+                .or(() -> answers.stream().findFirst())
+                .ifPresent(Node::requestFocus);
     }
 
     private List<Node> question(Sitting sitting, Item item) {
@@ -69,10 +71,10 @@ final class QuestionCard extends VBox {
             pieces.add(Ui.text("This " + item.said() + ". An answer would be left out of the reckoning.", "note"));
         }
         pieces.add(Ui.column(4, Ui.text("How to look", "name"), Ui.text(question.look())));
+        recorded(sitting, question).ifPresent(pieces::add);
         pieces.add(evidence(sitting));
         pieces.add(answers(question));
         pieces.add(unanswered(item));
-        recorded(sitting, question).ifPresent(pieces::add);
         better().ifPresent(pieces::add);
         pieces.add(Ui.text(
                 "Why it is asked: " + question.grounds().because() + " ("
@@ -98,6 +100,7 @@ final class QuestionCard extends VBox {
     private Node answers(Question question) {
         Optional<String> given = model.given().map(Report::answer);
         List<Button> buttons = new ArrayList<>();
+        answers = buttons;
         for (Keys.AnswerKey answer : Keys.answers(question)) {
             Choice.Answer words = answer.answer();
             Button button = Ui.keyButton(words.label(), answer.key(), () -> model.answer(answer.id()), "choice");
@@ -141,6 +144,7 @@ final class QuestionCard extends VBox {
             Button back = current
                     ? Ui.keyButton("Take back", "Del", () -> model.takeBack(report.id()), "flat")
                     : Ui.button("Take back", () -> model.takeBack(report.id()), "flat");
+            back.setMinWidth(USE_PREF_SIZE);
             back.setId("take-back-" + report.id());
             back.setAccessibleText("Take back: " + said.getText());
             list.getChildren().add(Ui.row(8, said, back));
@@ -176,12 +180,17 @@ final class QuestionCard extends VBox {
     }
 
     private List<Node> nothingLeft(WizardState state, Sitting sitting) {
+        answers = List.of();
         List<Node> pieces = new ArrayList<>();
-        if (model.agenda().isEmpty()) {
+        boolean waiting =
+                state.reckoning().running() && state.reckoning().latest().isEmpty();
+        if (model.agenda().isEmpty() || waiting) {
             boolean trouble = state.reckoning().trouble().isPresent();
             pieces.add(Ui.text(trouble ? "This case cannot be shown" : "One moment", "question"));
             pieces.add(Ui.text(
-                    trouble ? "Case and rule book do not fit together; see above." : "The rule book is being read.",
+                    trouble
+                            ? "Case and rule book do not fit together; see above."
+                            : "The first question is being chosen.",
                     "muted"));
             return pieces;
         }

@@ -58,8 +58,9 @@ public final class WizardView extends StackPane {
     public Scene inScene(double width, double height) {
         Scene scene = new Scene(this, width, height);
         theme.dress(scene);
-        Keys keys = new Keys(model, questions::search);
+        Keys keys = new Keys(model, questions::search, cautions::read);
         scene.addEventFilter(KeyEvent.KEY_PRESSED, keys::handle);
+        scene.addEventFilter(KeyEvent.KEY_TYPED, keys::handleTyped);
         on(scene, KeyCode.O, this::open);
         on(scene, KeyCode.S, this::save);
         on(scene, KeyCode.F, questions::search);
