@@ -1,9 +1,7 @@
 package hingewise.wizard;
 
 import hingewise.assessment.Assessor;
-import hingewise.costing.Offer;
-import hingewise.costing.PriceBook;
-import hingewise.rulebook.Part;
+import hingewise.costing.csv.PriceBookReader;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.Reading;
 import hingewise.rulebook.yaml.RuleBookReader;
@@ -11,17 +9,13 @@ import hingewise.wizard.model.Background;
 import hingewise.wizard.model.Setup;
 import hingewise.wizard.model.ShelfReader;
 import hingewise.wizard.model.WizardModel;
-import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
-import org.joda.money.CurrencyUnit;
-import org.joda.money.Money;
 
-/** A bench to test at: the shipped rule book with invented prices, at a fixed time. */
+/** A bench to test at: the shipped rule book and its invented prices, at a fixed time. */
 public final class Bench {
     public static final Instant NOW = Instant.parse("2026-03-02T09:30:00Z");
 
@@ -41,27 +35,8 @@ public final class Bench {
     private static Assessor read() {
         Reading reading = RuleBookReader.readShipped();
         RuleBook rules = reading.ruleBook().orElseThrow(() -> new AssertionError(reading.problems()));
-        return new Assessor(rules, prices(rules));
-    }
-
-    /** Every part at a made-up price from a made-up supplier. */
-    public static PriceBook prices(RuleBook rules) {
-        List<Offer> offers = new ArrayList<>();
-        for (Part part : rules.parts().values()) {
-            int price = switch (part.form()) {
-                case ASSEMBLY -> 210;
-                case SINGLE -> 24;
-                case CONSUMABLE -> 4;
-            };
-            offers.add(new Offer(
-                    part.id(),
-                    "Invented Parts Nord",
-                    Money.of(CurrencyUnit.EUR, BigDecimal.valueOf(price + offers.size())),
-                    "service",
-                    3,
-                    .03));
-        }
-        return new PriceBook(offers);
+        var prices = PriceBookReader.readShipped(rules);
+        return new Assessor(rules, prices.priceBook().orElseThrow(() -> new AssertionError(prices.problems())));
     }
 
     public static Setup setup(Path cases, List<Path> demos, Background reckoning, Background keeping) {

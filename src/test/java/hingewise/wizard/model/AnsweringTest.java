@@ -9,6 +9,7 @@ import hingewise.casefile.Withdrawal;
 import hingewise.casefile.store.CaseFileStore;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.wizard.Bench;
+import hingewise.wizard.DemoCase;
 import hingewise.wizard.Inline;
 import hingewise.wizard.Later;
 import hingewise.wizard.model.Item.Standing;
@@ -98,9 +99,12 @@ class AnsweringTest {
     }
 
     @Test
-    void theQuestionThatTheFirstStepSettlesIsAskedFirst() {
-        WizardModel model = begun(Bench.model(folder));
+    void theQuestionThatTheFirstStepSettlesIsAskedFirst() throws java.io.IOException {
+        Path demo = DemoCase.in(folder);
+        WizardModel model = Bench.model(folder, demo);
+        model.openCopy(demo);
         Assessment now = model.state().reckoning().latest().orElseThrow();
+        assertThat(now.tryFirst()).isNotEmpty();
         List<String> looked = List.copyOf(now.tryFirst().get(0).confirmation().settles());
         String asked = model.state().sitting().orElseThrow().question().orElseThrow();
         assertThat(Bench.rules().question(asked).orElseThrow().answers().values())

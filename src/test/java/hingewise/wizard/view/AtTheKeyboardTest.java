@@ -50,14 +50,15 @@ class AtTheKeyboardTest {
     void aDemoCaseIsDoneWithoutTheMouse(FxRobot robot) {
         tabTo(robot, "demo-1");
         robot.type(KeyCode.ENTER);
-        assertThat(sitting().file().title()).isEqualTo("Clamshell with a dark outer screen");
+        assertThat(sitting().file().title()).isEqualTo(DemoCase.TITLE);
         assertThat(focused()).isEqualTo("answer-1");
 
+        int warnings = model.state().unreadWarnings().size();
         robot.type(KeyCode.R);
-        assertThat(model.state().unreadWarnings()).isEmpty();
+        assertThat(model.state().unreadWarnings()).hasSize(Math.max(0, warnings - 4));
 
         // Find a question by typing, answer it as one's own look.
-        robot.type(KeyCode.SLASH).write("screws").type(KeyCode.ENTER);
+        robot.write("/").write("screws").type(KeyCode.ENTER);
         String found = sitting().question().orElseThrow();
         assertThat(model.agenda()
                         .orElseThrow()
@@ -67,7 +68,7 @@ class AtTheKeyboardTest {
                         .label())
                 .contains("screw");
         robot.type(KeyCode.L).type(KeyCode.Y);
-        Report given = (Report) sitting().file().entries().get(4);
+        Report given = model.answersTo(found).get(0);
         assertThat(given.about()).isEqualTo(found);
         assertThat(given.answer()).isEqualTo("yes");
         assertThat(given.kind()).isEqualTo(EvidenceKind.LOOK);
@@ -92,7 +93,7 @@ class AtTheKeyboardTest {
         assertThat(CaseFileStore.read(folder.resolve("kept.json")))
                 .isEqualTo(sitting().file());
 
-        tabTo(robot, "occasion-3");
+        tabTo(robot, "occasion-note");
         robot.type(KeyCode.SPACE);
         assertThat(model.state().page()).isEqualTo(Page.NOTE);
     }
@@ -100,7 +101,7 @@ class AtTheKeyboardTest {
     @Test
     void aStoppingCautionIsReadBeforeAnythingElse(FxRobot robot) {
         window.run(() -> {
-            model.openCopy(folder.resolve("demos").resolve("dark-outer-screen.json"));
+            model.openCopy(folder.resolve("demos").resolve("demo.json"));
             model.jump("back-bulges");
             model.evidence(EvidenceKind.LOOK);
         });

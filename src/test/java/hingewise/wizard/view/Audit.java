@@ -220,6 +220,8 @@ final class Audit {
     private List<String> unreachable() {
         Set<Node> reached = new LinkedHashSet<>();
         Node before = scene.getFocusOwner();
+        Map<ScrollPane, Double> scrolled = new HashMap<>();
+        all(ScrollPane.class).forEach(p -> scrolled.put(p, p.getVvalue()));
         int most = controls().size() + 2;
         for (int i = 0; i < most && scene.getFocusOwner() != null; i++) {
             reached.add(scene.getFocusOwner());
@@ -230,6 +232,7 @@ final class Audit {
         if (before != null) {
             before.requestFocus();
         }
+        scrolled.forEach(ScrollPane::setVvalue);
         return controls().stream()
                 .filter(c -> !reached.contains(c) && !(c instanceof ScrollPane))
                 .map(c -> "not reached by Tab: " + name(c))

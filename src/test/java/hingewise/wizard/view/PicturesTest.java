@@ -8,12 +8,14 @@ import hingewise.wizard.DemoCase;
 import hingewise.wizard.model.Occasion;
 import hingewise.wizard.model.Page;
 import hingewise.wizard.model.WizardModel;
+import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.control.Button;
 import javafx.stage.Stage;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -45,6 +47,10 @@ class PicturesTest {
             window.run(() -> model.openCopy(demo));
             everySize(window, "question" + end, wrong);
             window.run(() -> model.acknowledge(model.state().unreadWarnings()));
+            if (theme == Theme.LIGHT) {
+                window.resize(1280, 800);
+                wrong.addAll(window.picture("wizard", 1));
+            }
             window.run(() -> {
                 model.occasion(Occasion.ON_ARRIVAL);
                 model.jump("power-on");
@@ -64,6 +70,13 @@ class PicturesTest {
             everySize(window, "stopped" + end, wrong);
         }
         assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    void theReadmesPictureIsOneOfThese() throws Exception {
+        BufferedImage shown = ImageIO.read(Path.of("images-own", "wizard.png").toFile());
+        assertThat(shown.getWidth()).isEqualTo(1280);
+        assertThat(shown.getHeight()).isEqualTo(800);
     }
 
     private static void everySize(Window window, String name, List<String> wrong) {

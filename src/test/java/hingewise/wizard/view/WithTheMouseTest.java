@@ -1,0 +1,100 @@
+package hingewise.wizard.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hingewise.casefile.Report;
+import hingewise.casefile.store.CaseFileStore;
+import hingewise.rulebook.EvidenceKind;
+import hingewise.wizard.Bench;
+import hingewise.wizard.DemoCase;
+import hingewise.wizard.model.Page;
+import hingewise.wizard.model.Sitting;
+import hingewise.wizard.model.WizardModel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+@ExtendWith(ApplicationExtension.class)
+class WithTheMouseTest {
+    @TempDir
+    Path folder;
+
+    private Stage stage;
+    private WizardModel model;
+    private Window window;
+
+    @Start
+    void start(Stage stage) {
+        this.stage = stage;
+    }
+
+    @BeforeEach
+    void open() throws Exception {
+        Path demo = DemoCase.in(Files.createDirectories(folder.resolve("demos")));
+        model = Bench.model(folder.resolve("cases"), demo);
+        window = Window.open(stage, model, Theme.LIGHT, 1280, 800);
+    }
+
+    @Test
+    void aDemoCaseIsDoneWithoutTheKeyboard(FxRobot robot) throws Exception {
+        robot.clickOn("#demo-1");
+        for (int unread = 20; unread > 0 && !model.state().unreadWarnings().isEmpty(); unread--) {
+            robot.clickOn("#cautions-read");
+        }
+        assertThat(model.state().unreadWarnings()).isEmpty();
+        robot.clickOn("#evidence-photo");
+        String asked = sitting().question().orElseThrow();
+        robot.clickOn("#answer-1");
+        assertThat(model.answersTo(asked)).extracting(Report::kind).containsExactly(EvidenceKind.PHOTO);
+
+        robot.clickOn("#back");
+        robot.clickOn("#take-back-" + model.answersTo(asked).get(0).id());
+        assertThat(model.answersTo(asked)).isEmpty();
+        robot.clickOn("#cant-tell").clickOn("#not-checked");
+        assertThat(sitting().setAside()).hasSize(1);
+
+        String leading = model.state()
+                .reckoning()
+                .latest()
+                .orElseThrow()
+                .diagnosis()
+                .causes()
+                .get(0)
+                .cause()
+                .id();
+        robot.clickOn("#cause-" + leading);
+        assertThat(robot.lookup("Speaks for it").tryQuery()).isPresent();
+
+        window.dialogs.next = Optional.of(folder.resolve("kept.json"));
+        robot.clickOn("#save-as");
+        assertThat(CaseFileStore.read(folder.resolve("kept.json")))
+                .isEqualTo(sitting().file());
+
+        robot.clickOn("#occasion-note");
+        assertThat(model.state().page()).isEqualTo(Page.NOTE);
+        assertThat(robot.lookup("Condition note").tryQuery()).isPresent();
+
+        robot.clickOn("#theme").clickOn("#cases");
+        assertThat(model.state().page()).isEqualTo(Page.START);
+    }
+
+    @Test
+    void aCaseBeginsFromNothing(FxRobot robot) {
+        robot.clickOn("#title").write("Green one").clickOn("#family-book");
+        assertThat(sitting().file().phone().family()).isEqualTo("book");
+        assertThat(sitting().question()).isPresent();
+        assertThat(folder.resolve("cases").resolve("case-green-one.json")).exists();
+    }
+
+    private Sitting sitting() {
+        return model.state().sitting().orElseThrow();
+    }
+}
