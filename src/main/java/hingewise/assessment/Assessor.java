@@ -24,7 +24,7 @@ import java.util.stream.Stream;
 
 /** Answers a case in one pass, the same for the window, the terminal and the documents. */
 public final class Assessor {
-    /** Cautions of what is proposed are shown for as many steps as a person will look at. */
+    /** Cautions of what is proposed are shown for as many saving steps as a person will look at. */
     private static final int STEPS_LOOKED_AT = 5;
 
     private final RuleBook rules;
@@ -72,7 +72,10 @@ public final class Assessor {
                 .filter(Reading::yes)
                 .map(r -> r.observation().id())
                 .collect(Collectors.toSet());
-        List<Step> looked = steps.stream().limit(STEPS_LOOKED_AT).toList();
+        List<Step> looked = steps.stream()
+                .filter(s -> s.saves().isPositive())
+                .limit(STEPS_LOOKED_AT)
+                .toList();
         Set<String> opened = Stream.concat(
                         looked.stream().flatMap(s -> s.opens().stream()),
                         parts.stream()

@@ -56,6 +56,18 @@ final class ExpectedLoss {
         return loss;
     }
 
+    /** How undecided the causes are, in bits summed over them (Shannon's entropy of each). */
+    double bits(Map<String, Double> chances) {
+        return chances.entrySet().stream()
+                .filter(e -> !background.contains(e.getKey()))
+                .mapToDouble(e -> entropy(e.getValue()) + entropy(1 - e.getValue()))
+                .sum();
+    }
+
+    private static double entropy(double p) {
+        return p <= 0 ? 0 : -p * Math.log(p) / Math.log(2);
+    }
+
     /** What it costs to bring a cause about. */
     double ofDamage(String cause) {
         double toRepair = repair.getOrDefault(cause, Double.POSITIVE_INFINITY);

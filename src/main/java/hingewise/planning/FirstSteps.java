@@ -22,6 +22,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
@@ -29,6 +30,11 @@ import org.joda.money.Money;
  * check that answers several observations is worth at least its best one.
  */
 public final class FirstSteps {
+    private static final int FEWEST = 3;
+    private static final double LEAST_BITS = .005;
+    private static final Comparator<Worth> BEST =
+            Comparator.comparingDouble(Worth::value).thenComparingDouble(Worth::bits);
+
     private final RuleBook rules;
     private final RepairCosts costs;
     private final String family;
@@ -50,19 +56,36 @@ public final class FirstSteps {
         this.answered = diagnosis.readings().latest();
     }
 
-    /** Every confirmation that can be done now and saves anything, best first; the last may cost more than they save. */
+    /**
+     * The confirmations that can be done now and save anything, best first. Where fewer than three do, those follow that
+     * tell most about the complaint, minute for minute: a decision may be clear and one may still want to be surer.
+     */
     public List<Step> ranked() {
-        return rules.confirmations().values().stream()
+        List<Candidate> candidates = rules.confirmations().values().stream()
                 .filter(this::possible)
                 .filter(c -> !diagnosis.readings().tried().contains(c.id()))
-                .map(this::step)
+                .map(this::candidate)
                 .flatMap(Optional::stream)
+                .toList();
+        List<Step> saving = candidates.stream()
+                .map(Candidate::step)
                 .filter(s -> s.saves().isPositive())
                 .sorted(Comparator.comparing(Step::net)
                         .reversed()
                         .thenComparing(s -> s.confirmation().id()))
                 .toList();
+        Stream<Step> telling = candidates.stream()
+                .filter(c -> !c.step().saves().isPositive() && c.bits() >= LEAST_BITS)
+                .sorted(Comparator.comparingDouble((Candidate c) ->
+                                -c.bits() / Math.max(1, c.step().minutes()))
+                        .thenComparing(c -> c.step().confirmation().id()))
+                .map(Candidate::step)
+                .limit(Math.max(0, FEWEST - saving.size()));
+        return Stream.concat(saving.stream(), telling).toList();
     }
+
+    /** A step and what it tells of the complaint's causes, in bits, summed cause by cause. */
+    private record Candidate(Step step, double bits) {}
 
     /** Before anybody here has looked, only the seller and the listing's pictures can be asked. */
     private static Set<Moment> moments(Diagnosis diagnosis) {
@@ -86,7 +109,7 @@ public final class FirstSteps {
                 && c.possible(answered);
     }
 
-    private Optional<Step> step(Confirmation c) {
+    private Optional<Candidate> candidate(Confirmation c) {
         return (c.kind() == Confirmation.Kind.TRY ? bestCure(c) : bestAnswer(c)).map(worth -> {
             List<Access> path = costs.stepsTo(c.access(), diagnosis.readings().open());
             double minutes =
@@ -95,7 +118,7 @@ public final class FirstSteps {
             double damage = damage(c.damages())
                     + path.stream().mapToDouble(a -> damage(a.damages())).sum();
             Money saves = costs.expected(worth.value());
-            return new Step(
+            Step step = new Step(
                     c,
                     minutes,
                     cost,
@@ -107,6 +130,7 @@ public final class FirstSteps {
                     saves,
                     saves.minus(cost).minus(costs.labour(minutes)).minus(costs.expected(damage)),
                     worth.why());
+            return new Candidate(step, worth.bits());
         });
     }
 
@@ -121,7 +145,7 @@ public final class FirstSteps {
         return c.cures().entrySet().stream()
                 .filter(e -> now.containsKey(e.getKey()))
                 .map(e -> cure(e.getKey(), e.getValue()))
-                .max(Comparator.comparingDouble(Worth::value));
+                .max(BEST);
     }
 
     private Worth cure(String cause, double chance) {
@@ -135,6 +159,7 @@ public final class FirstSteps {
         double value = loss.of(now) - cured * loss.of(ifCured) - (1 - cured) * loss.of(ifNot);
         return new Worth(
                 value,
+                loss.bits(now) - cured * loss.bits(ifCured) - (1 - cured) * loss.bits(ifNot),
                 String.format(
                         Locale.ROOT,
                         "%s is %s (%.0f %%); this cures it in %.0f %% of cases.",
@@ -157,7 +182,7 @@ public final class FirstSteps {
                 .map(rules.observations()::get)
                 .filter(o -> o != null && o.families().contains(family))
                 .map(o -> answer(o, kind))
-                .max(Comparator.comparingDouble(Worth::value));
+                .max(BEST);
     }
 
     private Worth answer(Observation observation, EvidenceKind kind) {
@@ -176,6 +201,7 @@ public final class FirstSteps {
                 .orElseThrow();
         return new Worth(
                 value,
+                loss.bits(now) - saidYes * loss.bits(ifYes) - (1 - saidYes) * loss.bits(ifNo),
                 String.format(
                         Locale.ROOT,
                         "%s: %.0f %% if yes, %.0f %% if no.",
@@ -196,5 +222,5 @@ public final class FirstSteps {
         return Optional.ofNullable(rules.causes().get(cause)).map(Cause::label).orElse(cause);
     }
 
-    private record Worth(double value, String why) {}
+    private record Worth(double value, double bits, String why) {}
 }

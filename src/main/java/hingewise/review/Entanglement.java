@@ -57,7 +57,8 @@ public record Entanglement(String section, String id, String name, int largestCl
     private static Entanglement measure(
             Diagnostician diagnostician, String section, String id, String name, CaseFile file) {
         try {
-            return new Entanglement(section, id, name, diagnostician.prepare(file).largestClique());
+            return new Entanglement(
+                    section, id, name, diagnostician.prepare(file).largestClique());
         } catch (CliqueLimitException e) {
             return new Entanglement(section, id, name, e.size());
         }
