@@ -25,6 +25,11 @@ final class CheckRulesCommand implements Callable<Integer> {
     /** Any number does; a fixed one makes two runs alike. */
     private static final long SEED = 1;
 
+    /** A correlation of fewer says nothing. */
+    private static final int FEWEST_DRAWS = 3;
+
+    private static final int MOST_DRAWS = 10_000;
+
     private final Console console;
 
     @Parameters(arity = "0..1", paramLabel = "DIR", description = "A folder of rules; the program's own if left out.")
@@ -32,6 +37,20 @@ final class CheckRulesCommand implements Callable<Integer> {
 
     @Option(names = "--rules", paramLabel = "DIR", description = "The same.")
     private Optional<Path> alsoFolder = Optional.empty();
+
+    @Option(
+            names = "--sensitivity",
+            description = "Move all numbers at once, many times, and tell how often the answers stay. Takes minutes.")
+    private boolean sensitivity;
+
+    @Option(names = "--draws", paramLabel = "N", description = "How many times; 200 if left out.")
+    private int draws = 200;
+
+    @Option(names = "--seed", paramLabel = "N", description = "Another number gives other draws; 1 if left out.")
+    private long seed = SEED;
+
+    @Option(names = "--prices", paramLabel = "FILE", description = "Use this price book for --sensitivity.")
+    private Optional<Path> prices = Optional.empty();
 
     @Option(names = "--untried", description = "List the links that no case of the rule book tries.")
     private boolean untried;
@@ -42,6 +61,10 @@ final class CheckRulesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (draws < FEWEST_DRAWS || draws > MOST_DRAWS) {
+            throw Refusal.badInput(
+                    "--draws is " + draws + "; give a number from " + FEWEST_DRAWS + " to " + MOST_DRAWS);
+        }
         Reading reading = Inputs.reading(folder.or(() -> alsoFolder));
         Page page = new Page(console.look());
         List<Problem> errors = reading.problems();
@@ -58,6 +81,9 @@ final class CheckRulesCommand implements Callable<Integer> {
                     + (untried || links.untriedCount() == 0 ? "." : "; --untried lists them."));
             list(page, warnings(reading, untried ? links.remarks(rules) : List.of()), "cause");
             list(page, warnings(reading, RuleReview.of(rules, all)), "warning");
+            if (sensitivity) {
+                new SensitivitySection(console, page).write(rules, Inputs.prices(prices, rules), draws, seed);
+            }
         });
         list(page, errors, "problem");
         console.print(page);

@@ -71,6 +71,35 @@ class ListsTest {
     }
 
     @Test
+    void sensitivityIsToldWithItsSeedAndItsProgressApart() {
+        Ran ran = Ran.run(
+                Ran.PLAIN,
+                "check-rules",
+                "--sensitivity",
+                "--draws",
+                "20",
+                "--seed",
+                "3",
+                "--prices",
+                Ran.SMALL_PRICES,
+                Ran.SMALL_RULES);
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out())
+                .contains("27 numbers moved at once")
+                .contains("20 times, seed 3")
+                .containsPattern("first cause +[0-9.]+ +[0-9.]+\n")
+                .contains("Fewer than 40 draws do not tell which numbers matter most.");
+        assertThat(ran.err()).contains("40 of 40 disturbed rule books answered");
+    }
+
+    @Test
+    void drawsThatSayNothingAreRefused() {
+        Ran ran = Ran.run(Ran.PLAIN, "check-rules", "--sensitivity", "--draws", "0", Ran.SMALL_RULES);
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.err()).contains("--draws is 0; give a number from 3 to 10000");
+    }
+
+    @Test
     void everyProblemIsListedWithFileAndLineUnwrapped(@TempDir Path folder) throws IOException {
         String sound = Files.readString(Path.of(Ran.SMALL_RULES, "book.yaml"));
         Files.writeString(
