@@ -3,6 +3,8 @@ package hingewise.wizard;
 import java.util.Locale;
 import java.util.Properties;
 import java.util.function.UnaryOperator;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.application.Platform;
 import org.jspecify.annotations.Nullable;
 
@@ -21,9 +23,17 @@ record SystemDisplay(Properties properties, UnaryOperator<@Nullable String> envi
                 || !blank(environment.apply("DISPLAY"));
     }
 
+    /** The toolkit would warn of being on the class path, which is how this program is meant to be started. */
     @Override
     public void start(Runnable onThread) {
-        Platform.startup(onThread);
+        Logger toolkit = Logger.getLogger("javafx");
+        Level before = toolkit.getLevel();
+        toolkit.setLevel(Level.SEVERE);
+        try {
+            Platform.startup(onThread);
+        } finally {
+            toolkit.setLevel(before);
+        }
     }
 
     private static boolean blank(@Nullable String value) {

@@ -1,6 +1,7 @@
 package hingewise.wizard;
 
 import hingewise.assessment.Assessor;
+import hingewise.plain.Quoted;
 import hingewise.wizard.model.Setup;
 import hingewise.wizard.model.ShelfReader;
 import hingewise.wizard.model.WizardModel;
@@ -9,7 +10,7 @@ import hingewise.wizard.view.WizardWindow;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
-import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
@@ -86,16 +87,18 @@ public final class WizardLauncher {
         }
     }
 
-    /** Without any font the toolkit fails with a null pointer; everything else that fails here is the display's doing. */
+    /** Without any font the toolkit fails with a null pointer deep inside; all else that fails here is the display's doing. */
     private static String refusal(Throwable thrown) {
-        Throwable cause = thrown.getCause() == null ? thrown : thrown.getCause();
-        if (cause instanceof NullPointerException) {
+        Throwable root = thrown;
+        while (root.getCause() != null) {
+            root = root.getCause();
+        }
+        if (root instanceof NullPointerException) {
             return "No window can be opened, for no font was found. Install one, such as the package"
                     + " \"fonts-dejavu-core\", and start again." + INSTEAD;
         }
-        String why = cause.getMessage() == null
-                ? cause.getClass().getSimpleName().toLowerCase(Locale.ROOT)
-                : hingewise.plain.Quoted.line(cause.getMessage());
-        return "No window can be opened on this display (" + why + ")." + INSTEAD;
+        String why =
+                Objects.requireNonNullElse(root.getMessage(), root.getClass().getSimpleName());
+        return "No window can be opened on this display (" + Quoted.line(why) + ")." + INSTEAD;
     }
 }

@@ -36,7 +36,7 @@ class WizardLauncherTest {
     @Test
     void aMissingFontIsSaidInWords() {
         Display noFont = display(() -> {
-            throw new NullPointerException("font");
+            throw new ExceptionInInitializerError(new NullPointerException("font"));
         });
         assertThat(open(noFont))
                 .hasValueSatisfying(words -> assertThat(words)
