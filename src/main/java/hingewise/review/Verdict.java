@@ -30,6 +30,6 @@ record Verdict(String first, Set<String> three, Optional<String> firstTry, boole
                 assessment.tryFirst().stream()
                         .findFirst()
                         .map(s -> s.confirmation().id()),
-                !assessment.parts().isEmpty());
+                !assessment.parts().order().isEmpty());
     }
 }
