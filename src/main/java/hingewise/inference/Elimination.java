@@ -33,7 +33,8 @@ record Elimination(int[] order, int[][] neighbours, double cost, int largest) {
         private final int[] degree;
         private final int[] missing;
         private final int[] tieBreak;
-        private final boolean[] gone;
+        private final int[] open;
+        private int left;
 
         Search(int count, List<int[]> scopes, int tie) {
             this.count = count;
@@ -42,7 +43,8 @@ record Elimination(int[] order, int[][] neighbours, double cost, int largest) {
             degree = new int[count];
             missing = new int[count];
             tieBreak = new int[count];
-            gone = new boolean[count];
+            open = new int[count];
+            left = count;
             for (int[] scope : scopes) {
                 for (int a : scope) {
                     for (int b : scope) {
@@ -51,6 +53,7 @@ record Elimination(int[] order, int[][] neighbours, double cost, int largest) {
                 }
             }
             for (int v = 0; v < count; v++) {
+                open[v] = v;
                 tieBreak[v] = tie == 0 ? v : scramble(v * 31 + tie) & 0xFFFF;
                 rate(v);
             }
@@ -111,18 +114,24 @@ record Elimination(int[] order, int[][] neighbours, double cost, int largest) {
             return new Elimination(order, neighbours, cost, largest);
         }
 
-        /** Fewest new edges, then smallest degree, then the tie-break. */
+        /**
+         * Fewest new edges, then smallest degree, then the tie-break. A variable that needs no new edge is taken at once:
+         * the order among such variables changes nothing.
+         */
         private int next() {
-            int best = -1;
+            int best = 0;
             long least = Long.MAX_VALUE;
-            for (int v = 0; v < count; v++) {
+            for (int i = 0; i < left && least >= 1L << 32; i++) {
+                int v = open[i];
                 long score = ((long) missing[v] << 32) | ((long) degree[v] << 16) | tieBreak[v];
-                if (!gone[v] && score < least) {
-                    best = v;
+                if (score < least) {
+                    best = i;
                     least = score;
                 }
             }
-            return best;
+            int found = open[best];
+            open[best] = open[--left];
+            return found;
         }
 
         private int[] neighboursOf(int v) {
@@ -165,7 +174,6 @@ record Elimination(int[] order, int[][] neighbours, double cost, int largest) {
                     }
                 }
             }
-            gone[v] = true;
             for (int a : around) {
                 missing[a] -= only(a, v) - 1;
                 adjacent[a * words + (v >>> 6)] &= ~(1L << (v & 63));

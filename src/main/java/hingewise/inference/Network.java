@@ -13,10 +13,12 @@ import org.jspecify.annotations.Nullable;
 public final class Network {
     private final Map<String, Variable> variables;
     private final Set<String> parents;
+    private final List<Variable> inOrder;
 
     private Network(Map<String, Variable> variables, Set<String> parents) {
         this.variables = variables;
         this.parents = parents;
+        inOrder = List.copyOf(variables.values());
     }
 
     /**
@@ -81,7 +83,7 @@ public final class Network {
 
     /** All variables, each after its parents and otherwise in the order given. */
     public List<Variable> variables() {
-        return List.copyOf(variables.values());
+        return inOrder;
     }
 
     /**

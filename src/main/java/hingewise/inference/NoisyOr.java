@@ -31,6 +31,10 @@ public record NoisyOr(double leak, List<Link> links) implements Mechanism {
 
     @Override
     public List<String> parents() {
-        return links.stream().map(Link::parent).toList();
+        String[] names = new String[links.size()];
+        for (int i = 0; i < names.length; i++) {
+            names[i] = links.get(i).parent();
+        }
+        return List.of(names);
     }
 }

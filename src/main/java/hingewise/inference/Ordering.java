@@ -22,11 +22,11 @@ record Ordering(int[] rank, Model model, Elimination elimination) {
      * @param most how many tries to make; more are made only when otherwise the problem could not be solved
      */
     static Ordering search(Problem problem, int most) {
-        Ordering best = of(problem, Rankings.byElimination(problem, 0), 0, Double.POSITIVE_INFINITY);
+        Ordering best = of(problem, Rankings.asDeclared(problem), 0, Double.POSITIVE_INFINITY);
         for (int tries = 1; tries < MOST_TRIES && best.worthAnother(tries, most); tries++) {
             int[] rank = tries % 2 == 1
-                    ? Rankings.byFrontier(problem, tries / 2)
-                    : Rankings.byElimination(problem, tries / 2);
+                    ? Rankings.byElimination(problem, tries / 2)
+                    : Rankings.byFrontier(problem, tries / 2);
             Ordering next = of(problem, rank, tries, best.elimination.cost());
             if (next.elimination.cost() < best.elimination.cost()) {
                 best = next;

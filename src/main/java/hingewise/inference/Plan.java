@@ -49,10 +49,7 @@ final class Plan {
         constantPlace = new Projection[count];
         weights = permuted(model.weights());
         for (int v = 0; v < count; v++) {
-            separator[v] = Arrays.stream(ordering.elimination().neighbours()[v])
-                    .map(u -> step[u])
-                    .sorted()
-                    .toArray();
+            separator[v] = ascending(ordering.elimination().neighbours()[v]);
             parent[v] = separator[v].length == 0 ? -1 : separator[v][0];
         }
         children = children();
@@ -62,6 +59,15 @@ final class Plan {
             }
         }
         placeConstants();
+    }
+
+    private int[] ascending(int[] variables) {
+        int[] steps = new int[variables.length];
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] = step[variables[i]];
+        }
+        Arrays.sort(steps);
+        return steps;
     }
 
     int[] clique(int v) {
@@ -105,7 +111,10 @@ final class Plan {
             atStep.add(new ArrayList<>());
         }
         for (Model.Factor factor : model.factors) {
-            int first = Arrays.stream(factor.scope()).map(u -> step[u]).min().orElseThrow();
+            int first = count;
+            for (int u : factor.scope()) {
+                first = Math.min(first, step[u]);
+            }
             atStep.get(first).add(factor);
         }
         for (int v = 0; v < count; v++) {

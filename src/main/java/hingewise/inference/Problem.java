@@ -33,9 +33,13 @@ record Problem(List<Variable> kept, Map<String, Integer> index, Role[] roles) {
                 open.addAll(network.variable(name).mechanism().parents());
             }
         }
-        return network.variables().stream()
-                .filter(variable -> keep.contains(variable.name()))
-                .toList();
+        List<Variable> kept = new ArrayList<>(keep.size());
+        for (Variable variable : network.variables()) {
+            if (keep.contains(variable.name())) {
+                kept.add(variable);
+            }
+        }
+        return List.copyOf(kept);
     }
 
     static Problem of(List<Variable> kept, Map<String, Role> roles) {
@@ -85,7 +89,7 @@ record Problem(List<Variable> kept, Map<String, Integer> index, Role[] roles) {
     Or reduced(NoisyOr or, int[] rank) {
         double leak = or.leak();
         double noLeak = 1 - or.leak();
-        List<Link> open = new ArrayList<>();
+        List<Link> open = new ArrayList<>(or.links().size());
         for (Link link : or.links()) {
             int parent = indexOf(link.parent());
             if (!fixed(parent)) {
@@ -95,12 +99,16 @@ record Problem(List<Variable> kept, Map<String, Integer> index, Role[] roles) {
                 noLeak *= 1 - link.strength();
             }
         }
-        open.sort(byRank(rank));
-        return new Or(
-                leak,
-                noLeak,
-                open.stream().mapToInt(link -> indexOf(link.parent())).toArray(),
-                open.stream().mapToDouble(Link::strength).toArray());
+        if (open.size() > 1) {
+            open.sort(byRank(rank));
+        }
+        int[] parents = new int[open.size()];
+        double[] strengths = new double[open.size()];
+        for (int p = 0; p < parents.length; p++) {
+            parents[p] = indexOf(open.get(p).parent());
+            strengths[p] = open.get(p).strength();
+        }
+        return new Or(leak, noLeak, parents, strengths);
     }
 
     /** All links as the chain takes them: certain parents first, then by rank. */

@@ -3,10 +3,16 @@ package hingewise.inference;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Rankings of a problem's variables that are likely to make good chains. */
 final class Rankings {
     private Rankings() {}
+
+    /** Parents first, otherwise as the network lists them. */
+    static int[] asDeclared(Problem problem) {
+        return IntStream.range(0, problem.size()).toArray();
+    }
 
     /**
      * The order in which min-fill sums variables out when every noisy-OR is a hub joined to each parent singly. That
