@@ -28,12 +28,17 @@ final class StepSection {
         }
         page.faint(0, "What each is expected to save against deciding now, and net of its minutes, material and risk.");
         for (int i = 0; i < Math.min(TOLD, steps.size()); i++) {
+            boolean saves = steps.get(i).saves().isPositive();
+            if (!saves && (i == 0 || steps.get(i - 1).saves().isPositive())) {
+                page.line("Nothing " + (i == 0 ? "" : "more ")
+                        + "changes what to decide. To be surer of the causes all the same:");
+            }
             tell(page, rules, i + 1, steps.get(i));
         }
         if (steps.size() > TOLD) {
             page.faint(
                     0,
-                    "Also worth it, less so: "
+                    "Less so: "
                             + steps.stream()
                                     .skip(TOLD)
                                     .limit(TOLD)
