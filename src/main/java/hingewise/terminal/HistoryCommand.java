@@ -3,6 +3,7 @@ package hingewise.terminal;
 import hingewise.casefile.CaseFile;
 import hingewise.casefile.Withdrawal;
 import hingewise.diagnosis.Course;
+import hingewise.report.EntryText;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.RuleBook;
 import java.nio.file.Path;

@@ -15,6 +15,7 @@ import hingewise.casefile.store.CaseFileStore;
 import hingewise.casefile.store.Stored;
 import hingewise.diagnosis.Course;
 import hingewise.plain.Quoted;
+import hingewise.report.EntryText;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.NearestId;
 import hingewise.rulebook.RuleBook;

@@ -4,16 +4,20 @@ import hingewise.assessment.Assessment;
 import hingewise.costing.Offer;
 import hingewise.costing.OrderLine;
 import hingewise.rulebook.Cause;
+import hingewise.rulebook.Observation;
 import hingewise.wizard.model.WizardModel;
 import hingewise.wizard.model.WizardState;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -37,6 +41,7 @@ final class NotePage extends VBox {
         if (latest.isEmpty()) {
             pieces.add(panel("Parts and note", Ui.text("They show as soon as the case has been reckoned.", "muted")));
         } else {
+            untested(latest.get()).ifPresent(pieces::add);
             pieces.add(parts(latest.get()));
             model.note().ifPresent(n -> pieces.add(NotePanel.of(n, () -> model.say("The note is on the clipboard."))));
         }
@@ -52,12 +57,16 @@ final class NotePage extends VBox {
 
     private Node parts(Assessment assessment) {
         if (assessment.parts().order().isEmpty()) {
-            return panel(
+            VBox none = panel(
                     "Parts to order",
                     Ui.text(
                             assessment.stopped()
                                     ? "None while a caution stops the work."
-                                    : "None yet: no fault is sure enough to be paid for."));
+                                    : assessment.parts().held().isEmpty()
+                                            ? "None yet: no fault is sure enough to be paid for."
+                                            : "None yet."));
+            none.getChildren().addAll(held(assessment));
+            return none;
         }
         GridPane grid = new GridPane(16, 8);
         ColumnConstraints words = new ColumnConstraints();
@@ -78,15 +87,42 @@ final class NotePage extends VBox {
                         Ui.line(""),
                         Ui.line(Figures.money(sum), "figure")));
         Button save = Bands.button("export-parts", "Save the list as CSV …", export);
-        return panel("Parts to order", grid, save);
+        VBox parts = panel("Parts to order", grid);
+        parts.getChildren().addAll(held(assessment));
+        parts.getChildren().add(save);
+        return parts;
+    }
+
+    /** What would be ordered, were there not a try that may make it needless. */
+    private List<Label> held(Assessment assessment) {
+        return assessment.parts().held().stream()
+                .map(h -> Ui.text(
+                        "Wait: do not order for \"" + causes(h.causes()) + "\" before \""
+                                + h.until().label() + "\": it may make the order needless.",
+                        "note"))
+                .toList();
+    }
+
+    /** The round of functions after a repair, as far as nobody has gone through it. */
+    private Optional<Node> untested(Assessment assessment) {
+        List<Observation> left = assessment.notTestedSinceRepair();
+        if (left.isEmpty()) {
+            return Optional.empty();
+        }
+        FlowPane rows = new FlowPane(8, 8);
+        left.forEach(o ->
+                rows.getChildren().add(Bands.button("retest-" + o.id(), o.label(), () -> model.jump(o.id()))));
+        return Optional.of(panel(
+                "Not tested since the repair",
+                Ui.text("A repair changes the phone: look again before anything is promised.", "muted"),
+                rows));
     }
 
     private Node what(OrderLine line) {
-        String causes = line.causes().stream().map(this::cause).sorted().collect(Collectors.joining(", "));
         String from = line.offer()
                 .map(o -> o.supplier() + ", " + o.grade() + ", " + o.days() + (o.days() == 1 ? " day" : " days"))
                 .orElse("the price book has no offer");
-        return Ui.column(0, Ui.text(line.part().label()), Ui.text(from + " – for: " + causes, "muted"));
+        return Ui.column(0, Ui.text(line.part().label()), Ui.text(from + " – for: " + causes(line.causes()), "muted"));
     }
 
     private static Node price(OrderLine line) {
@@ -103,6 +139,10 @@ final class NotePage extends VBox {
         return lines.stream()
                 .flatMap(l -> l.offer().stream().map(o -> o.price().multipliedBy(l.quantity())))
                 .reduce(Money::plus);
+    }
+
+    private String causes(Set<String> ids) {
+        return ids.stream().map(this::cause).sorted().collect(Collectors.joining(", "));
     }
 
     private String cause(String id) {

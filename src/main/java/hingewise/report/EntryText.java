@@ -1,4 +1,4 @@
-package hingewise.terminal;
+package hingewise.report;
 
 import hingewise.casefile.Closed;
 import hingewise.casefile.Entry;
@@ -23,10 +23,11 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** An entry of a timeline in a few words. */
-final class EntryText {
+public final class EntryText {
     private EntryText() {}
 
-    static String of(RuleBook rules, Entry entry) {
+    /** What it says, in the rule book's words; an id the rule book lacks stands for itself. */
+    public static String of(RuleBook rules, Entry entry) {
         if (entry instanceof Report r) {
             return r.kind().id() + ": " + said(rules, r)
                     + r.resultOf().map(t -> " (result of " + t + ")").orElse("");
