@@ -2,7 +2,10 @@ package hingewise.wizard.model;
 
 import hingewise.casefile.CaseFile;
 import hingewise.casefile.Entry;
+import hingewise.casefile.Meanwhile;
+import hingewise.casefile.Repair;
 import hingewise.casefile.Report;
+import hingewise.casefile.Try;
 import hingewise.casefile.Withdrawal;
 import hingewise.rulebook.EvidenceKind;
 import java.time.Instant;
@@ -26,9 +29,20 @@ record Answers(String by, Instant now) {
                 .toList();
     }
 
-    /** The latest standing answer to a question by one kind of evidence. */
+    /**
+     * The latest standing answer to a question by one kind of evidence about the phone as it is: what was said before a
+     * try, a repair or a time of change is about the phone as it was.
+     */
     static Optional<Report> to(CaseFile file, String question, EvidenceKind kind) {
-        return to(file, question).stream().filter(r -> r.kind() == kind).reduce((a, b) -> b);
+        Optional<Report> latest = Optional.empty();
+        for (Entry entry : file.standing()) {
+            if (entry instanceof Try || entry instanceof Repair || entry instanceof Meanwhile) {
+                latest = Optional.empty();
+            } else if (entry instanceof Report r && r.about().equals(question) && r.kind() == kind) {
+                latest = Optional.of(r);
+            }
+        }
+        return latest;
     }
 
     /** The case with this answer; the latest of the same kind is withdrawn, for this corrects it. */
@@ -48,7 +62,7 @@ record Answers(String by, Instant now) {
     }
 
     /** Now, but never before the last entry, which a computer with a faster clock may have written. */
-    private Instant at(CaseFile file) {
+    Instant at(CaseFile file) {
         return file.entries().stream().map(Entry::at).reduce(now, (a, b) -> a.isAfter(b) ? a : b);
     }
 }

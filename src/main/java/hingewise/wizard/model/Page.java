@@ -7,5 +7,7 @@ public enum Page {
     /** One question at a time. */
     QUESTIONS,
     /** The parts to order and the condition note. */
-    NOTE
+    NOTE,
+    /** How the leading causes moved, entry by entry. */
+    HISTORY
 }

@@ -1,31 +1,29 @@
 package hingewise.wizard.model;
 
-import hingewise.assessment.Assessment;
-import hingewise.assessment.Assessor;
-import hingewise.casefile.CaseFile;
+import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 
 /** Reckons cases in the background. Only the newest counts: the result of an earlier one is dropped. */
-final class Reckoner {
+final class Reckoner<T> {
     private final Background background;
-    private final Consumer<Assessment> done;
+    private final Consumer<T> done;
     private final Consumer<String> failed;
     private int newest;
 
     /** @param failed is told why there is no result, in words */
-    Reckoner(Background background, Consumer<Assessment> done, Consumer<String> failed) {
+    Reckoner(Background background, Consumer<T> done, Consumer<String> failed) {
         this.background = background;
         this.done = done;
         this.failed = failed;
     }
 
-    void reckon(Assessor assessor, CaseFile file) {
+    void reckon(Callable<T> work) {
         int ticket = ++newest;
         background.run(
-                () -> assessor.assess(file),
-                assessment -> {
+                work,
+                result -> {
                     if (ticket == newest) {
-                        done.accept(assessment);
+                        done.accept(result);
                     }
                 },
                 thrown -> {

@@ -38,14 +38,26 @@ public final class WizardModel {
 
     private final Setup setup;
     private final Keeper keeper;
-    private final Reckoner reckoner;
+    private final Reckoner<Assessment> reckoner;
     private final ReadOnlyObjectWrapper<WizardState> state = new ReadOnlyObjectWrapper<>(WizardState.initial());
+    private final HistoryModel history;
     private Instant chosen = Instant.MIN;
 
     public WizardModel(Setup setup) {
         this.setup = setup;
-        this.reckoner = new Reckoner(setup.reckoning(), this::show, this::unreckoned);
+        this.reckoner = new Reckoner<>(setup.reckoning(), this::show, this::unreckoned);
         this.keeper = new Keeper(setup.keeping(), saving -> change(s -> s.with(saving)));
+        this.history = new HistoryModel(stateProperty(), setup.reckoning());
+    }
+
+    /** How the open case came to stand as it does. */
+    public HistoryModel history() {
+        return history;
+    }
+
+    /** Records what is done to the phone. */
+    public Recorder recorder() {
+        return new Recorder(this);
     }
 
     public ReadOnlyObjectProperty<WizardState> stateProperty() {
@@ -163,7 +175,7 @@ public final class WizardModel {
                 }));
     }
 
-    private Answers answers() {
+    Answers answers() {
         return new Answers(setup.by(), setup.clock().instant());
     }
 
@@ -262,7 +274,7 @@ public final class WizardModel {
         }
         state().sitting().ifPresent(sitting -> {
             change(s -> s.with(s.reckoning().started()));
-            reckoner.reckon(ready.assessor(), sitting.file());
+            reckoner.reckon(() -> ready.assessor().assess(sitting.file()));
         });
     }
 
@@ -352,7 +364,8 @@ public final class WizardModel {
         change(s -> s.saying(Optional.empty()));
     }
 
-    private void keep(CaseFile file) {
+    /** Puts the case in the place of the one that is open, and into its file. */
+    void keep(CaseFile file) {
         sitting(s -> s.with(file));
         keeper.keep(file);
     }

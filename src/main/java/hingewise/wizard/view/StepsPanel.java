@@ -8,8 +8,10 @@ import hingewise.rulebook.RuleBook;
 import hingewise.wizard.model.WizardModel;
 import hingewise.wizard.model.WizardState;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -26,6 +28,7 @@ final class StepsPanel extends VBox {
 
     private final WizardModel model;
     private final Set<String> opened = new HashSet<>();
+    private final Map<String, TryForm> forms = new HashMap<>();
     private Optional<Assessment> drawn = Optional.empty();
     private boolean all;
 
@@ -42,6 +45,8 @@ final class StepsPanel extends VBox {
             return;
         }
         drawn = state.reckoning().latest();
+        // A form says what has to be opened for it, which may have changed.
+        forms.clear();
         draw();
     }
 
@@ -125,7 +130,25 @@ final class StepsPanel extends VBox {
                     .forEach(q -> box.getChildren()
                             .add(Ui.button("Ask before: " + q.label(), () -> model.jump(q.id()), "flat")));
         });
+        box.getChildren().add(done(step));
         return box;
+    }
+
+    /** The way to record that a step was done; the form keeps what was chosen in it while the list is drawn anew. */
+    private Node done(Step step) {
+        String id = step.confirmation().id();
+        TryForm form = forms.get(id);
+        if (form != null) {
+            return form;
+        }
+        return Bands.button("done-" + id, "Done – record it …", () -> {
+            forms.put(id, new TryForm(model.recorder(), step.confirmation(), () -> {
+                forms.remove(id);
+                draw();
+            }));
+            draw();
+            forms.get(id).focusFirst();
+        });
     }
 
     private static List<Caution> cautions(RuleBook rules, Step step) {

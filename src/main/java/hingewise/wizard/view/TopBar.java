@@ -18,16 +18,20 @@ import javafx.scene.layout.VBox;
 final class TopBar extends VBox {
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
+    /** Where the tabs of the pages begin, after those of the occasions. */
+    private static final int NOTE = Occasion.values().length;
+
     private final WizardModel model;
     private final Label title = Ui.text("Hingewise", "title");
     private final Label saved = Ui.text("", "muted");
     private final FlowPane occasions = new FlowPane(8, 8);
+    private final Button record;
     private final Button cases;
     private final Button save;
     private final Button light;
     private final Progress progress;
 
-    TopBar(WizardModel model, Runnable saveAs, Runnable theme) {
+    TopBar(WizardModel model, Runnable saveAs, Runnable record, Runnable theme) {
         super(8);
         this.model = model;
         getStyleClass().add("top-bar");
@@ -37,6 +41,10 @@ final class TopBar extends VBox {
                     .add(tab("occasion-" + occasion.ordinal(), occasion.label(), () -> model.occasion(occasion)));
         }
         occasions.getChildren().add(tab("occasion-note", "Parts and note", () -> model.show(Page.NOTE)));
+        occasions.getChildren().add(tab("occasion-history", "History", () -> model.show(Page.HISTORY)));
+        this.record = Ui.button("Record …", record, "flat");
+        this.record.setId("record");
+        this.record.setAccessibleText("Record what was done to the phone");
         cases = Ui.button("Cases", () -> model.show(Page.START), "flat");
         cases.setId("cases");
         save = Ui.button("Save as …", saveAs, "flat");
@@ -45,7 +53,13 @@ final class TopBar extends VBox {
         light.setId("theme");
         progress = new Progress(model);
         HBox first = Ui.row(
-                8, Ui.mark(Marks.HALVES, "mark-own"), Ui.growing(Ui.column(0, title, saved)), save, cases, light);
+                8,
+                Ui.mark(Marks.HALVES, "mark-own"),
+                Ui.growing(Ui.column(0, title, saved)),
+                this.record,
+                save,
+                cases,
+                light);
         HBox second = Ui.row(8, Ui.growing(occasions), progress);
         second.managedProperty().bind(occasions.visibleProperty());
         getChildren().addAll(first, second);
@@ -58,8 +72,9 @@ final class TopBar extends VBox {
         return tab;
     }
 
-    void focusNote() {
-        occasions.getChildren().get(Occasion.values().length).requestFocus();
+    /** Puts the keyboard on the tab of a page. */
+    void focusTab(Page page) {
+        occasions.getChildren().get(page == Page.NOTE ? NOTE : NOTE + 1).requestFocus();
     }
 
     /** Offers the other theme. */
@@ -80,7 +95,7 @@ final class TopBar extends VBox {
                 inCase
                         ? hingewise.plain.Quoted.line(state.saving().words())
                         : "What is wrong with this folding phone?");
-        for (var part : new javafx.scene.Node[] {occasions, save, cases}) {
+        for (var part : new javafx.scene.Node[] {occasions, record, save, cases}) {
             part.setVisible(inCase);
             part.setManaged(inCase);
         }
@@ -88,7 +103,8 @@ final class TopBar extends VBox {
             for (Occasion occasion : Occasion.values()) {
                 choose(occasion.ordinal(), state.page() == Page.QUESTIONS && s.occasion() == occasion);
             }
-            choose(Occasion.values().length, state.page() == Page.NOTE);
+            choose(NOTE, state.page() == Page.NOTE);
+            choose(NOTE + 1, state.page() == Page.HISTORY);
         });
     }
 

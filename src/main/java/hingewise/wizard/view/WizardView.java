@@ -20,15 +20,18 @@ public final class WizardView extends StackPane {
     private final WizardModel model;
     private final FileDialogs dialogs;
     private final TopBar bar;
+    private final RecordPanel record;
     private final Bands bands;
     private final CautionBands cautions;
     private final StartPage start;
     private final QuestionsPage questions;
     private final NotePage note;
+    private final HistoryPage history;
     private final CautionGate gate;
     private final BorderPane main = new BorderPane();
     private final ScrollPane startScroll;
     private final ScrollPane noteScroll;
+    private final ScrollPane historyScroll;
     private Theme theme;
     private boolean warnedOfClosing;
 
@@ -36,16 +39,19 @@ public final class WizardView extends StackPane {
         this.model = model;
         this.dialogs = dialogs;
         this.theme = theme;
-        bar = new TopBar(model, this::saveAs, this::switchTheme);
+        record = new RecordPanel(model);
+        bar = new TopBar(model, this::saveAs, record::toggle, this::switchTheme);
         bands = new Bands(model, this::saveAs);
         cautions = new CautionBands(model);
         start = new StartPage(model, this::open);
         questions = new QuestionsPage(model);
         note = new NotePage(model, this::exportParts);
+        history = new HistoryPage(model);
         gate = new CautionGate(model);
         startScroll = Ui.scrolling(start, "Cases");
         noteScroll = Ui.scrolling(note, "Parts and note");
-        main.setTop(Ui.column(0, bar, bands, cautions));
+        historyScroll = Ui.scrolling(history, "History");
+        main.setTop(Ui.column(0, bar, bands, cautions, record));
         getChildren().addAll(main, gate);
         getStyleClass().add("wizard");
         model.stateProperty().addListener((o, was, is) -> show(is));
@@ -96,10 +102,14 @@ public final class WizardView extends StackPane {
         bar.show(state);
         bands.show(state);
         cautions.show(state);
+        if (state.page() == Page.START) {
+            record.away();
+        }
         Node page = switch (state.page()) {
             case START -> startScroll;
             case QUESTIONS -> questions;
             case NOTE -> noteScroll;
+            case HISTORY -> historyScroll;
         };
         boolean turned = main.getCenter() != page;
         if (turned) {
@@ -111,6 +121,9 @@ public final class WizardView extends StackPane {
             case START -> start.show(state);
             case QUESTIONS -> questions.show(state);
             case NOTE -> note.show(state);
+            case HISTORY -> {
+                // It follows its own model.
+            }
         }
         if (turned) {
             focusOn(state.page());
@@ -130,7 +143,7 @@ public final class WizardView extends StackPane {
         switch (page) {
             case START -> start.focusTitle();
             case QUESTIONS -> questions.focusAnswer();
-            case NOTE -> bar.focusNote();
+            case NOTE, HISTORY -> bar.focusTab(page);
         }
     }
 
@@ -138,6 +151,7 @@ public final class WizardView extends StackPane {
         cautions.arrange(Room.of(width));
         questions.arrange(Room.of(width));
         start.arrange(width);
+        history.arrange(width);
     }
 
     private void switchTheme() {

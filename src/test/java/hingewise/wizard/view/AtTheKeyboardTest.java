@@ -123,6 +123,26 @@ class AtTheKeyboardTest {
         assertThat(texts()).anyMatch(t -> t.startsWith("Stop. A swollen"));
     }
 
+    @Test
+    void theHistoryIsWalkedWithTheArrowKeys(FxRobot robot) {
+        window.run(() -> {
+            model.openCopy(folder.resolve("demos").resolve("demo.json"));
+            model.show(Page.HISTORY);
+        });
+        int last = sitting().file().entries().size();
+        tabTo(robot, "stop-" + last);
+        robot.type(KeyCode.LEFT);
+        assertThat(model.history().state().chosen()).isEqualTo(last - 1);
+        assertThat(focused()).isEqualTo("stop-" + (last - 1));
+        robot.type(KeyCode.HOME).type(KeyCode.RIGHT);
+        assertThat(focused()).isEqualTo("stop-1");
+        tabTo(robot, "history-take-back");
+        robot.type(KeyCode.SPACE);
+        assertThat(sitting().file().standing()).hasSize(last - 1);
+        assertThat(model.history().state().told().orElseThrow().stops().get(1).withdrawn())
+                .isTrue();
+    }
+
     private List<String> texts() {
         return window.get(() -> window.scene().getRoot().lookupAll("#cautions .label").stream()
                 .map(n -> ((javafx.scene.control.Labeled) n).getText())

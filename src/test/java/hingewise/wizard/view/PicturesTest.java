@@ -57,9 +57,17 @@ class PicturesTest {
                 fire(window, "cause-", 0);
                 fire(window, "step-", 0);
             });
+            window.run(() -> doneWithTheFirstStep(window).fire());
             everySize(window, "choice-opened" + end, wrong);
             window.run(() -> model.show(Page.NOTE));
             everySize(window, "note" + end, wrong);
+            window.run(() -> model.show(Page.HISTORY));
+            everySize(window, "history" + end, wrong);
+            window.run(() -> ((Button) window.scene().lookup("#record")).fire());
+            everySize(window, "record" + end, wrong);
+            window.run(() -> ((Button) window.scene().lookup("#record-repaired")).fire());
+            everySize(window, "record-repair" + end, wrong);
+            window.run(() -> ((Button) window.scene().lookup("#record-away")).fire());
             window.run(() -> {
                 model.evidence(EvidenceKind.LOOK);
                 model.jump("back-bulges");
@@ -87,6 +95,14 @@ class PicturesTest {
         wrong.addAll(window.picture(name + "-1024", 1));
         window.resize(600, 800);
         wrong.addAll(window.picture(name + "-600", 1));
+    }
+
+    private static Button doneWithTheFirstStep(Window window) {
+        return window.scene().getRoot().lookupAll(".flat").stream()
+                .filter(n -> n.getId() != null && n.getId().startsWith("done-"))
+                .map(Button.class::cast)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static void fire(Window window, String prefix, int index) {

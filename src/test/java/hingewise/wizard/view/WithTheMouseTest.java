@@ -2,6 +2,7 @@ package hingewise.wizard.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hingewise.casefile.Opened;
 import hingewise.casefile.Report;
 import hingewise.casefile.store.CaseFileStore;
 import hingewise.rulebook.EvidenceKind;
@@ -84,6 +85,23 @@ class WithTheMouseTest {
 
         robot.clickOn("#theme").clickOn("#cases");
         assertThat(model.state().page()).isEqualTo(Page.START);
+    }
+
+    @Test
+    void whatIsDoneToThePhoneIsRecordedWhileThePageStays(FxRobot robot) {
+        window.run(() -> model.openCopy(folder.resolve("demos").resolve("demo.json")));
+        int before = sitting().file().entries().size();
+        Page page = model.state().page();
+        robot.clickOn("#record").clickOn("#record-opened");
+        String outermost = model.recorder().openings().get(0).id();
+        robot.clickOn("#record-open-" + outermost);
+        assertThat(sitting().file().entries())
+                .hasSize(before + 1)
+                .last()
+                .isInstanceOfSatisfying(
+                        Opened.class, o -> assertThat(o.access()).isEqualTo(outermost));
+        assertThat(model.state().page()).isEqualTo(page);
+        assertThat(robot.lookup("#record-panel").query().isVisible()).isFalse();
     }
 
     @Test
