@@ -31,6 +31,8 @@ public final class Terminal {
                 .addSubcommand(new AssessCommand(console))
                 .addSubcommand(new ObservationsCommand(console))
                 .addSubcommand(new CheckRulesCommand(console))
+                .addSubcommand(new HandbookCommand(console))
+                .addSubcommand(new ExplainCommand(console))
                 .addSubcommand(new ExportNetworkCommand(console))
                 .addSubcommand(new NoteCommand(console))
                 .addSubcommand(new NewCommand(console))

@@ -26,7 +26,7 @@ public record Small(String text) {
     }
 
     /** Adds entries to a section. */
-    Small adding(String section, String entries) {
+    public Small adding(String section, String entries) {
         return with("\n" + section + ":\n", "\n" + section + ":\n" + entries);
     }
 

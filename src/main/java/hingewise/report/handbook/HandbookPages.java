@@ -1,0 +1,46 @@
+package hingewise.report.handbook;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+
+/** The handbook as pages for a browser, which need nothing but each other. */
+public final class HandbookPages {
+    static final String STYLE = "handbook.css";
+
+    private HandbookPages() {}
+
+    /** Text by file name. */
+    public static Map<String, String> of(Handbook handbook) {
+        TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
+        Map<String, String> pages = new LinkedHashMap<>();
+        pages.put("index.html", render(engine, "handbook/index.jte", Map.of("handbook", handbook)));
+        for (Chapter chapter : Chapter.values()) {
+            pages.put(
+                    chapter.file(),
+                    render(engine, "handbook/chapter.jte", Map.of("handbook", handbook, "chapter", chapter)));
+        }
+        pages.put(STYLE, style());
+        return pages;
+    }
+
+    private static String render(TemplateEngine engine, String template, Map<String, Object> values) {
+        StringOutput output = new StringOutput();
+        engine.render(template, values, output);
+        return output.toString();
+    }
+
+    private static String style() {
+        try (InputStream in = Objects.requireNonNull(HandbookPages.class.getResourceAsStream(STYLE), STYLE)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new IllegalStateException("the handbook's style is not delivered", e);
+        }
+    }
+}

@@ -1,0 +1,71 @@
+package hingewise.report.handbook;
+
+import hingewise.rulebook.Moment;
+import hingewise.rulebook.RuleBook;
+import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Figures and names as they stand in the handbook. */
+final class Words {
+    private Words() {}
+
+    /** A chance in per cent with as many digits as it deserves: 85 %, 2.5 %, 0.03 %; with a blank that does not break. */
+    static String percent(double chance) {
+        double percent = 100 * chance;
+        int digits = percent >= 10 && percent <= 90 ? 0 : percent >= .1 && percent <= 99.9 ? 1 : 3;
+        String shown = String.format(Locale.ROOT, "%." + digits + "f", percent);
+        String bare = shown.contains(".") ? shown.replaceAll("0+$", "").replaceAll("\\.$", "") : shown;
+        return bare + "\u00A0%";
+    }
+
+    static String minutes(double minutes) {
+        return new BigDecimal(Double.toString(minutes)).stripTrailingZeros().toPlainString() + " min";
+    }
+
+    static String money(RuleBook rules, BigDecimal amount) {
+        return amount.toPlainString() + " " + rules.bench().currency();
+    }
+
+    /** Nothing when it is for every family. */
+    static String onlyFor(RuleBook rules, Set<String> families) {
+        return families.containsAll(rules.families().keySet())
+                ? ""
+                : "Only for "
+                        + rules.families().values().stream()
+                                .filter(f -> families.contains(f.id()))
+                                .map(f -> f.label())
+                                .collect(Collectors.joining(" and "))
+                        + ".";
+    }
+
+    /** When something makes sense. */
+    static String when(Set<Moment> moments) {
+        return "When: " + moments.stream().sorted().map(Words::of).collect(Collectors.joining(", ")) + ".";
+    }
+
+    private static String of(Moment moment) {
+        return switch (moment) {
+            case LISTING -> "from a listing";
+            case ARRIVAL -> "on arrival";
+            case OPENED -> "on the bench, opened";
+            case AFTER_REPAIR -> "after a repair";
+        };
+    }
+
+    /** What must have been answered before, such as "no to no sign of life". */
+    static String needs(RuleBook rules, Map<String, Boolean> needs) {
+        return needs.isEmpty()
+                ? ""
+                : needs.entrySet().stream()
+                        .sorted(Map.Entry.comparingByKey())
+                        .map(n -> (n.getValue() ? "yes" : "no") + " to \"" + label(rules, n.getKey()) + "\"")
+                        .collect(Collectors.joining(" and ", "Only after ", "."));
+    }
+
+    private static String label(RuleBook rules, String observation) {
+        return rules.question(observation).map(q -> q.label()).orElse(observation);
+    }
+}

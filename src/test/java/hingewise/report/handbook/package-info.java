@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.report.handbook;
+
+import org.jspecify.annotations.NullMarked;
