@@ -44,26 +44,27 @@ final class Preconditions {
 
     private Optional<Skipped> obstacle(Reading reading, int position) {
         for (Map.Entry<String, Boolean> need : reading.observation().needs().entrySet()) {
-            Optional<Boolean> answer = answer(need.getKey(), position);
-            if (answer.isPresent() && !answer.get().equals(need.getValue())) {
+            Optional<Reading> answer = answer(need.getKey(), position);
+            if (answer.isPresent() && answer.get().yes() != need.getValue()) {
                 return Optional.of(new Skipped(
                         reading.entry().id(),
                         reading.observation().id(),
-                        "could not be observed: \"" + need.getKey() + "\" is recorded as "
-                                + (answer.get() ? Question.YES : Question.NO)));
+                        "could not be observed: \"" + answer.get().observation().label() + "\" is recorded as "
+                                + (answer.get().yes() ? Question.YES : Question.NO) + " (entry "
+                                + answer.get().entry().id() + ")"));
             }
         }
         return Optional.empty();
     }
 
-    private Optional<Boolean> answer(String observation, int position) {
+    private Optional<Reading> answer(String observation, int position) {
         List<Integer> state = versions.seenBy(observation, position);
-        Optional<Boolean> last = Optional.empty();
+        Optional<Reading> last = Optional.empty();
         for (int i = 0; i < happenings.size(); i++) {
             if (happenings.get(i) instanceof Reading reading
                     && reading.observation().id().equals(observation)
                     && versions.seenBy(observation, i).equals(state)) {
-                last = Optional.of(reading.yes());
+                last = Optional.of(reading);
             }
         }
         return last;

@@ -1,6 +1,7 @@
 package hingewise.diagnosis;
 
 import hingewise.casefile.CaseFile;
+import hingewise.casefile.Meanwhile;
 import hingewise.casefile.Repair;
 import hingewise.casefile.Try;
 import hingewise.rulebook.EvidenceKind;
@@ -16,6 +17,7 @@ import java.util.Set;
 
 /** The standing entries of a case, read with the rule book in hand. */
 public final class Readings {
+    private final Parents parents;
     private final Versions versions;
     private final List<Happening> happenings;
     private final List<Skipped> skipped;
@@ -23,6 +25,7 @@ public final class Readings {
     private final Set<String> open;
 
     Readings(Parents parents, List<Happening> happenings, List<Skipped> skipped, Set<String> unsure, Set<String> open) {
+        this.parents = parents;
         this.versions = new Versions(parents, happenings);
         this.happenings = List.copyOf(happenings);
         this.skipped = List.copyOf(skipped);
@@ -119,22 +122,47 @@ public final class Readings {
                         .toList());
     }
 
-    /** Observations answered both ways with nothing touched between. */
+    /** Observations answered both ways though nobody touched them between; passing time may have. */
     public List<Contradiction> contradictions() {
         record State(Observation observation, List<Integer> versions) {}
-        Map<State, List<Reading>> byState = new LinkedHashMap<>();
+        Versions handled =
+                new Versions(parents, happenings.stream().map(Readings::idle).toList());
+        Map<State, List<Integer>> byState = new LinkedHashMap<>();
         for (int i = 0; i < happenings.size(); i++) {
-            if (happenings.get(i) instanceof Reading reading) {
+            if (happenings.get(i) instanceof Reading reading
+                    && reading.observation().fitful().isEmpty()) {
                 Observation observation = reading.observation();
                 byState.computeIfAbsent(
-                                new State(observation, versions.seenBy(observation.id(), i)), s -> new ArrayList<>())
-                        .add(reading);
+                                new State(observation, handled.seenBy(observation.id(), i)), s -> new ArrayList<>())
+                        .add(i);
             }
         }
-        return byState.entrySet().stream()
-                .filter(e -> e.getKey().observation().fitful().isEmpty())
-                .filter(e -> e.getValue().stream().map(Reading::yes).distinct().count() > 1)
-                .map(e -> new Contradiction(e.getKey().observation(), e.getValue()))
-                .toList();
+        List<Contradiction> found = new ArrayList<>();
+        byState.forEach((state, positions) -> {
+            List<Reading> readings =
+                    positions.stream().map(i -> (Reading) happenings.get(i)).toList();
+            if (readings.stream().map(Reading::yes).distinct().count() > 1) {
+                found.add(new Contradiction(state.observation(), readings, between(state.observation(), positions)));
+            }
+        });
+        return found;
+    }
+
+    /** Passing time as if it changed nothing; all else as it is. */
+    private static Happening idle(Happening happening) {
+        return happening instanceof Touch touch && touch.entry() instanceof Meanwhile
+                ? new Touch(touch.entry(), touch.label(), Map.of())
+                : happening;
+    }
+
+    private List<Touch> between(Observation observation, List<Integer> positions) {
+        List<Touch> between = new ArrayList<>();
+        for (int i = positions.get(0); i < positions.get(positions.size() - 1); i++) {
+            if (happenings.get(i) instanceof Touch touch
+                    && !versions.seenBy(observation.id(), i).equals(versions.seenBy(observation.id(), i + 1))) {
+                between.add(touch);
+            }
+        }
+        return between;
     }
 }

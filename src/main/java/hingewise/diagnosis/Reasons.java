@@ -1,6 +1,9 @@
 package hingewise.diagnosis;
 
 import hingewise.casefile.Entry;
+import hingewise.casefile.Meanwhile;
+import hingewise.casefile.Opened;
+import hingewise.casefile.Repair;
 import hingewise.inference.Solution;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Sign;
@@ -79,7 +82,7 @@ final class Reasons {
                 .toList();
         String done = happenings.stream()
                 .filter(h -> h.entry() == entry)
-                .flatMap(h -> h instanceof Touch t ? Stream.of(t.label() + ".") : Stream.empty())
+                .flatMap(h -> h instanceof Touch t ? Stream.of(deed(t)) : Stream.empty())
                 .collect(Collectors.joining(" "));
         if (readings.isEmpty()) {
             return done;
@@ -93,5 +96,17 @@ final class Reasons {
                 .findFirst();
         return said + " (" + readings.get(0).entry().kind().id() + ")"
                 + because.map(b -> " " + b).orElse("");
+    }
+
+    private static String deed(Touch touch) {
+        String what = touch.label() + ".";
+        if (touch.entry() instanceof Opened) {
+            return "Opened: " + what;
+        } else if (touch.entry() instanceof Repair) {
+            return "Fitted: " + what;
+        } else if (touch.entry() instanceof Meanwhile) {
+            return "Time passed: " + what;
+        }
+        return "Tried: " + what;
     }
 }

@@ -17,6 +17,8 @@ import hingewise.rulebook.Observation;
 import hingewise.rulebook.Part;
 import hingewise.rulebook.Question;
 import hingewise.rulebook.RuleBook;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -24,7 +26,15 @@ import java.util.stream.Collectors;
 
 /** An entry of a timeline in a few words. */
 public final class EntryText {
+    private static final DateTimeFormatter TIME =
+            DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(ZoneOffset.UTC);
+
     private EntryText() {}
+
+    /** When it was recorded, to the minute, in UTC. */
+    public static String time(Entry entry) {
+        return TIME.format(entry.at());
+    }
 
     /** What it says, in the rule book's words; an id the rule book lacks stands for itself. */
     public static String of(RuleBook rules, Entry entry) {

@@ -81,7 +81,7 @@ final class AssessCommand implements Callable<Integer> {
             console.print(AssessmentJson.of(assessment, rules, inventedPrices));
         } else {
             Look look = colour.on(console.look());
-            console.print(AssessmentText.of(assessment, rules, inventedPrices, look));
+            console.print(AssessmentText.of(assessment, rules, inventedPrices, look, at.isPresent()));
         }
         return ExitCode.OK.number();
     }

@@ -37,6 +37,10 @@ final class AssessmentJson {
                     json, "contradictions", a.diagnosis().readings().contradictions(), AssessmentJson::contradiction);
             Json.objects(json, "skipped", a.diagnosis().readings().skipped(), AssessmentJson::skipped);
             Json.texts(json, "untested", a.untested().stream().map(o -> o.id()).toList());
+            Json.texts(
+                    json,
+                    "notTestedSinceRepair",
+                    a.notTestedSinceRepair().stream().map(o -> o.id()).toList());
         });
     }
 
@@ -105,8 +109,14 @@ final class AssessmentJson {
         Json.objects(json, "reports", contradiction.readings(), (j, r) -> {
             j.writeStringField("entry", r.entry().id());
             j.writeStringField("kind", r.entry().kind().id());
+            j.writeStringField("by", r.entry().by());
+            j.writeStringField("at", r.entry().at().toString());
             j.writeBooleanField("yes", r.yes());
         });
+        Json.texts(
+                json,
+                "meanwhile",
+                contradiction.meanwhile().stream().map(t -> t.entry().id()).toList());
     }
 
     private static void skipped(JsonGenerator json, Skipped skipped) throws IOException {

@@ -14,6 +14,7 @@ import hingewise.casefile.store.CaseFileException;
 import hingewise.casefile.store.CaseFileStore;
 import hingewise.casefile.store.Stored;
 import hingewise.diagnosis.Course;
+import hingewise.diagnosis.Readings;
 import hingewise.plain.Quoted;
 import hingewise.report.EntryText;
 import hingewise.rulebook.EvidenceKind;
@@ -38,7 +39,7 @@ import picocli.CommandLine.Parameters;
             "Add an entry to a case file and say what it moved. Nothing is written unless it can stand.",
             "",
             "  record CASE claim|photo|look|meter ID=ANSWER ...    what was reported",
-            "  record CASE try CONFIRMATION [--result ID=ANSWER]   what was tried, and what was seen then",
+            "  record CASE try CONFIRMATION [--result ID=ANSWER ...]   what was tried, then seen",
             "  record CASE repair PART ... --grade GRADE           what was fitted",
             "  record CASE opened ACCESS                           how far it was opened",
             "  record CASE closed",
@@ -61,7 +62,7 @@ final class RecordCommand implements Callable<Integer> {
     @Parameters(index = "2..*", arity = "0..*", paramLabel = "WHAT", description = "What it says, by kind as above.")
     private List<String> what = List.of();
 
-    @Option(names = "--result", paramLabel = "ID=ANSWER", description = "What was seen after a try.")
+    @Option(names = "--result", arity = "1..*", paramLabel = "ID=ANSWER", description = "What was seen after a try.")
     private List<String> results = List.of();
 
     @Option(names = "--grade", paramLabel = "GRADE", description = "What kind of parts were fitted.")
@@ -198,9 +199,11 @@ final class RecordCommand implements Callable<Integer> {
 
     private Page told(RuleBook rules, CaseFile after, Course course, int from) {
         Page page = new Page(console.look());
+        Readings readings = Readings.of(rules, after);
         for (int i = from; i < after.entries().size(); i++) {
             Entry entry = after.entries().get(i);
             page.hanging(0, String.format("%-6s", entry.id()), EntryText.of(rules, entry));
+            HistoryCommand.oddities(page, rules, readings, entry);
             HistoryCommand.shifts(page, rules, course, i, console.look());
         }
         return page;

@@ -94,6 +94,7 @@ class AssessTextTest {
                 .contains("Left out of the reckoning")
                 .contains("buzzes, no inner image (entry seen-1)")
                 .contains("Told differently")
-                .contains("back loose: no (claim, seller), then yes (look, own look)");
+                .contains("back loose: no (claim, seller, 2026-11-20 10:00, seen-3), then yes (look, own")
+                .contains("life\" is recorded as yes (entry seen-2)");
     }
 }

@@ -50,7 +50,14 @@ class RecordTest {
         done("claim", "dead-cover-screen=no", "--time", "2026-11-20T09:00:00Z");
         done("look", "dead-cover-screen=yes", "back-loose=yes", "--time", "2026-11-20T10:00:00Z");
         done("opened", "batteries-off", "--time", "2026-11-20T11:00:00Z");
-        done("try", "reseat-cover-cable", "--result", "dead-cover-screen=no", "--time", "2026-11-20T11:10:00Z");
+        done(
+                "try",
+                "reseat-cover-cable",
+                "--result",
+                "dead-cover-screen=no",
+                "cover-touch-dead=no",
+                "--time",
+                "2026-11-20T11:10:00Z");
         done("closed", "--time", "2026-11-20T11:20:00Z");
         done("withdraw", "e3", "--time", "2026-11-20T11:30:00Z");
 
