@@ -72,7 +72,7 @@ final class HistoryCommand implements Callable<Integer> {
                     EntryText.of(rules, entry) + (withdrawn.contains(entry.id()) ? " [withdrawn later]" : ""));
             page.faint(6, EntryText.time(entry) + ", " + entry.by());
             if (!entry.remark().isBlank()) {
-                page.faint(6, "\"" + entry.remark() + "\"");
+                page.faint(6, "remark: " + entry.remark());
             }
             oddities(page, rules, readings, entry);
             shifts(page, rules, course, i, look);
