@@ -11,6 +11,9 @@ import java.util.stream.Collectors;
 
 /** References to entries by id. */
 record Refs(RuleBook rules) {
+    /** Of a caution's name, in characters. */
+    private static final int SHORTEST = 12;
+
     Ref cause(String id) {
         return of(Chapter.CAUSES, id, rules.causes(), c -> c.label());
     }
@@ -43,13 +46,14 @@ record Refs(RuleBook rules) {
         return of(Chapter.HISTORIES, id, rules.histories(), h -> h.label());
     }
 
-    /** A caution is called by its first sentence. */
+    /** A caution is called by how it begins. */
     Ref caution(String id) {
-        return of(Chapter.CAUTIONS, id, rules.cautions(), c -> firstSentence(c.text()));
+        return of(Chapter.CAUTIONS, id, rules.cautions(), c -> beginning(c.text()));
     }
 
-    static String firstSentence(String text) {
-        int end = text.indexOf(". ");
+    /** The first sentence, or more of them where it is a mere "Stop." */
+    private static String beginning(String text) {
+        int end = text.indexOf(". ", SHORTEST);
         return end < 0 ? text : text.substring(0, end + 1);
     }
 

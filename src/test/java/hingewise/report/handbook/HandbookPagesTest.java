@@ -112,6 +112,15 @@ class HandbookPagesTest {
     }
 
     @Test
+    void aCautionIsCalledByHowItBeginsButNotByAMereStop() throws IOException {
+        Handbook handbook = Handbook.of(Small.book().readIn(folder));
+        assertThat(handbook.of(Chapter.CAUTIONS))
+                .extracting(a -> a.self().label())
+                .containsExactly(
+                        "Stop. A swollen battery can burn; no heat, no prying, no charging.", "Wear eye protection.");
+    }
+
+    @Test
     void chancesHaveAsManyDigitsAsTheyDeserve() {
         assertThat(List.of(.5, .985, .025, .0003, .8, .1, .9995))
                 .extracting(Words::percent)
