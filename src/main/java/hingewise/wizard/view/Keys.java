@@ -16,7 +16,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
-/** What single keys do while a question is shown and nobody is typing. */
+/** What single keys do while nobody is typing: most of them while a question is shown. */
 final class Keys {
     private static final int NUMBERED = 9;
 
@@ -60,7 +60,7 @@ final class Keys {
     /** Handles a key press before any control does. */
     void handle(KeyEvent event) {
         boolean alone = !event.isControlDown() && !event.isAltDown() && !event.isMetaDown() && !event.isShiftDown();
-        if (listens(event) && alone && (plain(event.getCode()) || answer(event))) {
+        if (alone && (cautions(event) || listens(event) && (plain(event.getCode()) || answer(event)))) {
             event.consume();
         }
     }
@@ -74,10 +74,24 @@ final class Keys {
     }
 
     private boolean listens(KeyEvent event) {
+        return hears(event) && model.state().page() == Page.QUESTIONS;
+    }
+
+    /** Whether single keys mean anything: nobody is typing, and no caution must be read first. */
+    private boolean hears(KeyEvent event) {
         WizardState state = model.state();
         return !(event.getTarget() instanceof TextInputControl)
-                && state.page() == Page.QUESTIONS
+                && state.page() != Page.START
                 && state.unread().isEmpty();
+    }
+
+    /** Cautions stand over every page of a case, and so does the key that puts them away. */
+    private boolean cautions(KeyEvent event) {
+        boolean meant = hears(event) && event.getCode() == KeyCode.R;
+        if (meant) {
+            readCautions.run();
+        }
+        return meant;
     }
 
     private boolean plain(KeyCode code) {
@@ -86,7 +100,6 @@ final class Keys {
             case K -> model.leave();
             case B -> model.back();
             case J -> model.better().ifPresent(model::jump);
-            case R -> readCautions.run();
             case S -> model.evidence(EvidenceKind.CLAIM);
             case P -> model.evidence(EvidenceKind.PHOTO);
             case L -> model.evidence(EvidenceKind.LOOK);
