@@ -2,6 +2,7 @@ package hingewise.assessment;
 
 import hingewise.diagnosis.Reading;
 import hingewise.diagnosis.Readings;
+import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Moment;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.RuleBook;
@@ -16,11 +17,11 @@ import java.util.stream.Collectors;
  * After a repair every symptom that was recorded is asked again, and so is the round of functions. What only tells of
  * the phone's past, or can no longer be seen as far as it is open, is not.
  */
-final class FunctionRound {
+public final class FunctionRound {
     private FunctionRound() {}
 
     /** What of it nobody has looked at since the last repair; nothing when nothing was repaired. */
-    static List<Observation> left(RuleBook rules, String family, Readings readings) {
+    public static List<Observation> left(RuleBook rules, String family, Readings readings) {
         Optional<List<Reading>> since = readings.sinceRepair();
         if (since.isEmpty()) {
             return List.of();
@@ -29,7 +30,10 @@ final class FunctionRound {
                 .filter(Reading::yes)
                 .map(r -> r.observation().id())
                 .collect(Collectors.toSet());
-        Set<String> tested = since.get().stream().map(r -> r.observation().id()).collect(Collectors.toSet());
+        Set<String> tested = since.get().stream()
+                .filter(r -> r.entry().kind() == EvidenceKind.LOOK || r.entry().kind() == EvidenceKind.METER)
+                .map(r -> r.observation().id())
+                .collect(Collectors.toSet());
         Set<String> shown = rules.causesOf(family).stream()
                 .flatMap(c -> c.signs().stream())
                 .map(Sign::observation)

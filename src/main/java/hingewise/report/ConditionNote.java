@@ -9,7 +9,9 @@ import java.util.List;
  * @param phone the phone as the user calls it; may be blank
  * @param invented whether this is a made-up example
  * @param sections those that have something to say, in reading order
- * @param notTested what the full round of tests holds and nobody has answered, in a few words each
+ * @param repaired whether parts were fitted
+ * @param notTested what the full round of tests holds and nobody has looked at, since the last repair if there was one, in
+ *     a few words each
  * @param openingRecorded whether any entry says that the phone was opened here
  */
 public record ConditionNote(
@@ -17,11 +19,17 @@ public record ConditionNote(
         String phone,
         boolean invented,
         List<Section> sections,
+        boolean repaired,
         List<String> notTested,
         boolean openingRecorded) {
     public ConditionNote {
         sections = List.copyOf(sections);
         notTested = List.copyOf(notTested);
+    }
+
+    /** What stands above the list of what was not tested. */
+    public String notTestedHeading() {
+        return repaired ? "Not tested since the repair" : "Not tested";
     }
 
     /** What a sentence is about, in reading order. */

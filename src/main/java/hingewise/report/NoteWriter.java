@@ -1,5 +1,6 @@
 package hingewise.report;
 
+import hingewise.assessment.FunctionRound;
 import hingewise.casefile.CaseFile;
 import hingewise.casefile.Closed;
 import hingewise.casefile.Entry;
@@ -31,6 +32,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Writes condition notes. Each sentence is made from entries and carries their ids; there is no other way to make one. */
 public final class NoteWriter {
@@ -52,13 +54,10 @@ public final class NoteWriter {
     }
 
     private ConditionNote note() {
-        Set<String> ids = standing.stream().map(Entry::id).collect(Collectors.toSet());
-        List<Reading> readings = Readings.of(rules, file).used().stream()
-                .filter(r -> ids.contains(r.entry().id()))
-                .toList();
+        Readings readings = Readings.of(rules, file);
         List<Observation> asked = rules.observationsOf(file.phone().family());
         for (Observation observation : asked) {
-            List<Reading> own = readings.stream()
+            List<Reading> own = readings.used().stream()
                     .filter(r -> r.observation().id().equals(observation.id()))
                     .toList();
             if (!own.isEmpty()) {
@@ -74,15 +73,21 @@ public final class NoteWriter {
                 sentences.entrySet().stream()
                         .map(e -> new Section(e.getKey(), e.getValue()))
                         .toList(),
+                readings.sinceRepair().isPresent(),
                 notTested(asked, readings),
                 sentences.containsKey(Topic.OPENING));
     }
 
     /** One observation: the weightiest kind that was reported decides where it stands, the latest of it what is said. */
     private void observed(Observation observation, List<Reading> readings) {
-        Reading last = readings.stream()
+        Reading latest = readings.stream()
                 .max(Comparator.comparing(NoteWriter::rank).thenComparing(readings::indexOf))
                 .orElseThrow();
+        // What comes and goes is there once it was seen: a later quiet look does not make it good.
+        Reading last = readings.stream()
+                .filter(r -> observation.fitful().isPresent() && r.yes() && rank(r) == rank(latest))
+                .filter(r -> !touchedBetween(observation, r.entry(), latest.entry()))
+                .reduce(latest, (a, b) -> b);
         List<Reading> same = readings.stream()
                 .filter(r -> rank(r) == rank(last) && r.yes() == last.yes())
                 .toList();
@@ -122,8 +127,9 @@ public final class NoteWriter {
         if (last.entry().kind() == EvidenceKind.PHOTO) {
             return Topic.PICTURED;
         }
-        boolean touchedSince = touched(observation, standing.subList(standing.indexOf(last.entry()), standing.size()));
-        return touchedSince ? Topic.BEFORE : last.yes() ? Topic.FAULTY : Topic.WORKS;
+        List<Entry> since = standing.subList(standing.indexOf(last.entry()), standing.size());
+        boolean workedSince = touched(observation, since) || since.stream().anyMatch(Repair.class::isInstance);
+        return workedSince ? Topic.BEFORE : last.yes() ? Topic.FAULTY : Topic.WORKS;
     }
 
     private boolean touchedBetween(Observation observation, Entry one, Entry other) {
@@ -152,10 +158,10 @@ public final class NoteWriter {
         Set<String> all = new LinkedHashSet<>();
         openings.forEach((state, entries) -> {
             List<String> ids = entries.stream().map(Entry::id).toList();
-            String sources = entries.stream().map(NoteWriter::source).distinct().collect(Collectors.joining(" "));
             say(
                     Topic.OPENING,
-                    "Opened: " + label(rules.access().get(state), a -> a.label(), state) + ". " + sources,
+                    "Opened: " + label(rules.access().get(state), a -> a.label(), state) + ". "
+                            + sources(entries.stream()),
                     ids);
             all.addAll(ids);
         });
@@ -197,8 +203,14 @@ public final class NoteWriter {
         }
     }
 
-    private List<String> notTested(List<Observation> asked, List<Reading> readings) {
-        Set<String> tested = readings.stream()
+    /** After a repair the whole round and every symptom recorded; else the round as far as nobody has gone it. */
+    private List<String> notTested(List<Observation> asked, Readings readings) {
+        if (readings.sinceRepair().isPresent()) {
+            return FunctionRound.left(rules, file.phone().family(), readings).stream()
+                    .map(Observation::label)
+                    .toList();
+        }
+        Set<String> tested = readings.used().stream()
                 .filter(r -> rank(r) == 2)
                 .filter(r -> topic(r.observation(), r) != Topic.BEFORE)
                 .map(r -> r.observation().id())
@@ -219,11 +231,25 @@ public final class NoteWriter {
     }
 
     private static String sources(List<Reading> readings) {
-        return readings.stream().map(r -> source(r.entry())).distinct().collect(Collectors.joining(" "));
+        return sources(readings.stream().map(r -> (Entry) r.entry()));
+    }
+
+    /** How, by whom and when, each of the first two once. */
+    private static String sources(Stream<Entry> entries) {
+        Map<String, Set<String>> days = new LinkedHashMap<>();
+        entries.forEach(e -> Objects.requireNonNull(days.computeIfAbsent(how(e) + e.by(), h -> new LinkedHashSet<>()))
+                .add(LocalDate.ofInstant(e.at(), ZoneOffset.UTC).toString()));
+        return days.entrySet().stream()
+                .map(d -> "(" + d.getKey() + ", " + String.join(", ", d.getValue()) + ")")
+                .collect(Collectors.joining(" "));
     }
 
     private static String source(Entry entry) {
-        String how = entry instanceof Report report
+        return sources(Stream.of(entry));
+    }
+
+    private static String how(Entry entry) {
+        return entry instanceof Report report
                 ? switch (report.kind()) {
                     case CLAIM -> "said by ";
                     case PHOTO -> "in a picture, ";
@@ -231,7 +257,6 @@ public final class NoteWriter {
                     case METER -> "measured by ";
                 }
                 : "by ";
-        return "(" + how + entry.by() + ", " + LocalDate.ofInstant(entry.at(), ZoneOffset.UTC) + ")";
     }
 
     private static <T> String label(

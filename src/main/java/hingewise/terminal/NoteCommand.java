@@ -52,7 +52,7 @@ final class NoteCommand implements Callable<Integer> {
             }
         }
         if (!note.notTested().isEmpty()) {
-            page.heading("Not tested");
+            page.heading(note.notTestedHeading());
             page.line(String.join("; ", note.notTested()) + ".");
         }
         page.blank();

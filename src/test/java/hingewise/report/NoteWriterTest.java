@@ -135,6 +135,61 @@ class NoteWriterTest {
     }
 
     @Test
+    void whatWasNotRepeatedAfterARepairIsNotTested() {
+        ConditionNote note = note(
+                report("a", EvidenceKind.LOOK, "crease-blobs", "yes"),
+                report("b", EvidenceKind.LOOK, "back-bulges", "no"),
+                new Opened("c", AT, "bench", "back-off", ""),
+                new Repair("d", AT, "bench", List.of("inner-assembly"), "service", ""),
+                report("e", EvidenceKind.LOOK, "dead-cover-screen", "no"),
+                report("f", EvidenceKind.CLAIM, "crease-blobs", "no"));
+        assertThat(note.notTestedHeading()).isEqualTo("Not tested since the repair");
+        assertThat(note.notTested())
+                .contains("dark blobs at the fold")
+                .doesNotContain("outer screen dead")
+                .doesNotHaveDuplicates();
+        assertThat(texts(note, Topic.WORKS)).singleElement().asString().startsWith("The outer screen works.");
+        assertThat(texts(note, Topic.BEFORE)).hasSize(2);
+        assertThat(note(report("a", EvidenceKind.LOOK, "crease-blobs", "yes")).notTestedHeading())
+                .isEqualTo("Not tested");
+    }
+
+    @Test
+    void daysOfTheSameSourceAreNamedTogether() {
+        ConditionNote note = note(
+                report("a", EvidenceKind.LOOK, "crease-blobs", "yes"),
+                new Report(
+                        "b",
+                        AT.plusSeconds(90_000),
+                        "bench",
+                        EvidenceKind.LOOK,
+                        "crease-blobs",
+                        "yes",
+                        Optional.empty(),
+                        ""));
+        assertThat(texts(note, Topic.FAULTY))
+                .containsExactly(
+                        "Dark blobs at the fold of the inner screen. (looked at by bench, 2026-11-20, 2026-11-21)");
+    }
+
+    @Test
+    void whatComesAndGoesIsNotInOrderAfterAQuietLook() {
+        RuleBook shipped = RuleBookReader.readShipped().ruleBook().orElseThrow();
+        ConditionNote note = NoteWriter.write(
+                shipped,
+                new CaseFile(
+                        "test",
+                        true,
+                        new Phone("clamshell", ""),
+                        List.of(
+                                report("a", EvidenceKind.LOOK, "image-flickers", "yes"),
+                                report("b", EvidenceKind.LOOK, "image-flickers", "no"))));
+        assertThat(texts(note, Topic.FAULTY)).singleElement().asString().startsWith("The inner image flickers.");
+        assertThat(texts(note, Topic.WORKS)).isEmpty();
+        assertThat(texts(note, Topic.DISPUTED)).hasSize(1);
+    }
+
+    @Test
     void aWithdrawnEntryIsNotToldOf() {
         ConditionNote note = note(
                 report("a", EvidenceKind.LOOK, "dead-cover-screen", "yes"), new Withdrawal("b", AT, "bench", "a", ""));

@@ -29,7 +29,9 @@ final class NotePanel {
         if (!note.notTested().isEmpty()) {
             panel.getChildren()
                     .add(Ui.column(
-                            4, Ui.text("Not tested", "name"), Ui.text(String.join(", ", note.notTested()) + ".")));
+                            4,
+                            Ui.text(note.notTestedHeading(), "name"),
+                            Ui.text(String.join(", ", note.notTested()) + ".")));
         }
         Button copy = Bands.button("copy-note", "Copy the note", () -> {
             ClipboardContent content = new ClipboardContent();
@@ -58,7 +60,8 @@ final class NotePanel {
         Stream<String> untested = note.notTested().isEmpty()
                 ? Stream.empty()
                 : Stream.concat(
-                        Stream.of("", "Not tested"), note.notTested().stream().map(t -> "- " + t));
+                        Stream.of("", note.notTestedHeading()),
+                        note.notTested().stream().map(t -> "- " + t));
         return Stream.of(head, said, untested).flatMap(s -> s).collect(Collectors.joining("\n", "", "\n"));
     }
 }
