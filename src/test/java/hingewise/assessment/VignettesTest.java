@@ -52,7 +52,7 @@ class VignettesTest {
 
     /** Hits of the mending part, as measured; a floor may only be raised. */
     private static final Map<Asked, Integer> MENDING_FLOORS = Map.of(
-            Asked.CAUSES, 63, Asked.FIRST_TRY, 45, Asked.PARTS, 66, Asked.STOPS, 3, Asked.GOES_ON, 63, Asked.SOUND, 9);
+            Asked.CAUSES, 63, Asked.FIRST_TRY, 46, Asked.PARTS, 66, Asked.STOPS, 3, Asked.GOES_ON, 63, Asked.SOUND, 9);
 
     /** Hits of the held-out part, as measured; a floor may only be raised. */
     private static final Map<Asked, Integer> HELD_OUT_FLOORS = Map.of(
