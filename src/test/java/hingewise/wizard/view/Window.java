@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
@@ -20,6 +21,8 @@ import org.testfx.util.WaitForAsyncUtils;
 
 /** The wizard's window in a test, and its picture. */
 final class Window {
+    private static final int TURNS = 250;
+
     private static final Path PICTURES = Path.of("target", "pictures");
 
     final WizardModel model;
@@ -66,11 +69,25 @@ final class Window {
             stage.setWidth(width);
             stage.setHeight(height);
         });
+        // The toolkit tells a scene its new size when it comes to it.
+        for (int turn = 0;
+                turn < TURNS && get(() -> scene().getWidth() != width || scene().getHeight() != height);
+                turn++) {
+            WaitForAsyncUtils.sleep(20, TimeUnit.MILLISECONDS);
+        }
+        WaitForAsyncUtils.waitForFxEvents();
     }
 
     /** Writes the picture of the window, so many times as large, and gives what the audit finds wrong in it. */
     List<String> picture(String name, int scale) {
-        WritableImage once = get(() -> scene().snapshot(null));
+        List<String> wrong = new ArrayList<>();
+        WritableImage once = get(() -> {
+            WritableImage taken = scene().snapshot(null);
+            if (scale == 1) {
+                new Audit(scene(), taken).problems().forEach(p -> wrong.add(name + ": " + p));
+            }
+            return taken;
+        });
         WritableImage image = scale == 1
                 ? once
                 : get(() -> {
@@ -87,11 +104,6 @@ final class Window {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        if (scale != 1) {
-            return List.of();
-        }
-        List<String> wrong = new ArrayList<>();
-        get(() -> new Audit(scene(), once).problems()).forEach(p -> wrong.add(name + ": " + p));
         return wrong;
     }
 
