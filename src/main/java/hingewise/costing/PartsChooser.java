@@ -3,7 +3,7 @@ package hingewise.costing;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.rulebook.Part;
 import hingewise.rulebook.RuleBook;
-import java.util.ArrayList;
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,9 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.joda.money.Money;
 
-/** The cheapest parts that renew what is sure enough to be broken. */
+/** The cheapest parts that renew what is sure enough to be broken; labour is not weighed yet. */
 public final class PartsChooser {
     private final RuleBook rules;
     private final RepairCosts costs;
@@ -30,62 +29,24 @@ public final class PartsChooser {
     }
 
     private List<OrderLine> order(Map<String, Set<String>> broken) {
-        Map<Part, Set<String>> chosen = new LinkedHashMap<>();
-        for (Part part : cheapestCover(List.copyOf(broken.keySet()))) {
-            Set<String> causes = part.renews().stream()
-                    .flatMap(c -> broken.getOrDefault(c, Set.of()).stream())
-                    .collect(Collectors.toCollection(TreeSet::new));
-            chosen.computeIfAbsent(part, p -> new TreeSet<>()).addAll(causes);
-            for (String with : part.alongside()) {
-                Part needed = rules.parts().get(with);
-                if (needed != null) {
-                    chosen.computeIfAbsent(needed, p -> new TreeSet<>()).addAll(causes);
-                }
-            }
+        Map<String, List<Part>> renewing = new LinkedHashMap<>();
+        broken.keySet().forEach(component -> renewing.put(component, costs.partsRenewing(component)));
+        Set<Part> bought = new CheapestCover(renewing, rules.parts().values(), costs::bundle, this::price).parts();
+        Map<Part, Set<String>> causes = new LinkedHashMap<>();
+        bought.forEach(part -> causes.put(part, new TreeSet<>()));
+        for (Part part : bought) {
+            Set<String> own = part.renews().stream()
+                    .flatMap(component -> broken.getOrDefault(component, Set.of()).stream())
+                    .collect(Collectors.toSet());
+            costs.bundle(part)
+                    .forEach(p -> causes.getOrDefault(p, new TreeSet<>()).addAll(own));
         }
-        return chosen.entrySet().stream()
+        return causes.entrySet().stream()
                 .map(e -> new OrderLine(e.getKey(), 1, costs.offer(e.getKey().id()), e.getValue()))
                 .toList();
     }
 
-    /** The set of parts of least total price that renews every component; exact, over subsets of components. */
-    private List<Part> cheapestCover(List<String> components) {
-        int full = (1 << components.size()) - 1;
-        List<Optional<Cover>> best = new ArrayList<>();
-        for (int need = 0; need <= full; need++) {
-            best.add(need == 0 ? Optional.of(new Cover(costs.expected(0), 0, List.of())) : Optional.empty());
-            if (need > 0) {
-                int lowest = Integer.numberOfTrailingZeros(need);
-                for (Part part : costs.partsRenewing(components.get(lowest))) {
-                    int covers = 0;
-                    for (int i = 0; i < components.size(); i++) {
-                        covers |= part.renews().contains(components.get(i)) ? 1 << i : 0;
-                    }
-                    Optional<Cover> candidate = best.get(need & ~covers).map(rest -> rest.with(part, costs));
-                    if (candidate.isPresent()
-                            && (best.get(need).isEmpty()
-                                    || candidate.get().compareTo(best.get(need).get()) < 0)) {
-                        best.set(need, candidate);
-                    }
-                }
-            }
-        }
-        return best.get(full).map(Cover::parts).orElse(List.of());
-    }
-
-    /** Parts chosen so far; those without an offer are chosen only where nothing else does. */
-    private record Cover(Money price, int missing, List<Part> parts) implements Comparable<Cover> {
-        Cover with(Part part, RepairCosts costs) {
-            List<Part> more = new ArrayList<>(parts);
-            more.add(part);
-            Optional<Money> price = costs.bundlePrice(part);
-            return new Cover(
-                    price.map(this.price::plus).orElse(this.price), missing + (price.isPresent() ? 0 : 1), more);
-        }
-
-        @Override
-        public int compareTo(Cover other) {
-            return missing != other.missing ? Integer.compare(missing, other.missing) : price.compareTo(other.price);
-        }
+    private Optional<BigDecimal> price(Part part) {
+        return costs.offer(part.id()).map(offer -> offer.price().getAmount());
     }
 }

@@ -5,8 +5,8 @@ import hingewise.rulebook.Part;
 import hingewise.rulebook.RuleBook;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -79,13 +79,28 @@ public final class RepairCosts {
         return prices.cheapest(part);
     }
 
-    /** Price of a part and of all that must be bought with it, as far as it has offers. */
+    /** A part and all that must be bought with it, itself first. */
+    public Set<Part> bundle(Part part) {
+        Set<Part> bundle = new LinkedHashSet<>();
+        gather(part, bundle);
+        return bundle;
+    }
+
+    private void gather(Part part, Set<Part> bundle) {
+        if (bundle.add(part)) {
+            part.alongside().stream()
+                    .flatMap(id -> Optional.ofNullable(rules.parts().get(id)).stream())
+                    .forEach(p -> gather(p, bundle));
+        }
+    }
+
+    /** Price of a part and of all that must be bought with it, as far as they have offers; empty if it has none. */
     public Optional<Money> bundlePrice(Part part) {
         return offer(part.id())
-                .map(own -> part.alongside().stream()
-                        .flatMap(p -> offer(p).stream())
+                .map(own -> bundle(part).stream()
+                        .flatMap(p -> offer(p.id()).stream())
                         .map(Offer::price)
-                        .reduce(own.price(), Money::plus));
+                        .reduce(money(BigDecimal.ZERO), Money::plus));
     }
 
     /**
@@ -101,12 +116,5 @@ public final class RepairCosts {
                                         .sum())))
                         .stream())
                 .min(Comparator.naturalOrder());
-    }
-
-    /** Sum of prices of lines that have an offer. */
-    public Money total(Collection<OrderLine> lines) {
-        return lines.stream()
-                .flatMap(l -> l.offer().stream().map(o -> o.price().multipliedBy(l.quantity())))
-                .reduce(money(BigDecimal.ZERO), Money::plus);
     }
 }

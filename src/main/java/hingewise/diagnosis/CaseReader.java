@@ -36,7 +36,6 @@ final class CaseReader {
     private final Touches touches;
     private final List<Happening> happenings = new ArrayList<>();
     private final List<Skipped> skipped = new ArrayList<>();
-    private final Set<String> unsure = new TreeSet<>();
     private final Set<String> open = new LinkedHashSet<>();
     private final List<String> problems = new ArrayList<>();
     private boolean accessRecorded;
@@ -58,8 +57,7 @@ final class CaseReader {
         if (!reader.problems.isEmpty()) {
             throw new CaseException(reader.problems);
         }
-        return Preconditions.sift(
-                Parents.in(rules, family), reader.happenings, reader.skipped, reader.unsure, reader.open);
+        return Preconditions.sift(Parents.in(rules, family), reader.happenings, reader.skipped, reader.open);
     }
 
     private void read(Entry entry) {
@@ -99,14 +97,12 @@ final class CaseReader {
                     report,
                     Quoted.of(report.about()) + " is not asked of a " + family
                             + ". Remove the entry or correct the family.");
-        } else if (report.answer().equals(Report.CANT_TELL)) {
-            question.answers().values().forEach(a -> unsure.addAll(a.settles().keySet()));
-        } else if (chosen == null) {
+        } else if (chosen == null && !report.answer().equals(Report.CANT_TELL)) {
             problem(
                     report,
                     Quoted.of(report.answer()) + " does not answer " + Quoted.of(question.id()) + ". Use "
                             + String.join(", ", question.answers().keySet()) + " or " + Report.CANT_TELL + ".");
-        } else {
+        } else if (chosen != null) {
             chosen.settles()
                     .forEach((id, yes) -> Optional.ofNullable(
                                     rules.observations().get(id))

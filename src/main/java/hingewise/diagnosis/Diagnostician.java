@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
 public final class Diagnostician {
     private static final int COMBINATIONS = 5;
     /** Combinations are told of causes at least this likely: over all causes together each would be one in thousands. */
-    public static final double COMBINED_FROM = .1;
+    private static final double COMBINED_FROM = .1;
 
     private static final int COMBINED_AT_MOST = 6;
 
@@ -88,6 +88,9 @@ public final class Diagnostician {
                 .limit(COMBINED_AT_MOST)
                 .map(r -> Names.cause(r.cause().id()))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
+        if (names.isEmpty()) {
+            return List.of();
+        }
         return solution.mostProbable(names, COMBINATIONS).stream()
                 .map(c -> new LikelySet(
                         c.yes().stream().map(Names::id).collect(Collectors.toCollection(LinkedHashSet::new)),

@@ -12,6 +12,9 @@ import java.util.stream.Collectors;
 
 /** How likely the reports on an observation are, if it is so and if it is not. */
 final class Likelihoods {
+    /** A power of two, so that raising rounds nothing. */
+    private static final double SMALL = 0x1p-300;
+
     private Likelihoods() {}
 
     /**
@@ -29,10 +32,7 @@ final class Likelihoods {
         byLooker.forEach((looker, own) -> {
             Observation observation = own.get(0).observation();
             List<Boolean> reports = own.stream().map(Reading::yes).toList();
-            likelihoods.merge(
-                    looker.variable(),
-                    repeated(observation, looker.kind(), reports),
-                    (a, b) -> new Weighted(a.ifYes() * b.ifYes(), a.ifNo() * b.ifNo()));
+            likelihoods.merge(looker.variable(), repeated(observation, looker.kind(), reports), Likelihoods::both);
         });
         return likelihoods;
     }
@@ -53,18 +53,30 @@ final class Likelihoods {
                         + (1 - observation.fitful().getAsDouble()) * falseYes
                 : reliability.sensitivity();
         double repeat = observation.fitful().isPresent() ? 0 : observation.repeat();
-        return new Weighted(shared(sensitivity, repeat, reports), shared(falseYes, repeat, reports));
+        double seenYesIfYes = sensitivity;
+        double seenNoIfYes = 1 - sensitivity;
+        double seenYesIfNo = falseYes;
+        double seenNoIfNo = 1 - falseYes;
+        for (boolean yes : reports) {
+            double afreshIfYes = (1 - repeat) * (yes ? sensitivity : 1 - sensitivity);
+            double afreshIfNo = (1 - repeat) * (yes ? falseYes : 1 - falseYes);
+            double scale = scale(seenYesIfYes + seenNoIfYes, seenYesIfNo + seenNoIfNo);
+            seenYesIfYes *= scale * ((yes ? repeat : 0) + afreshIfYes);
+            seenNoIfYes *= scale * ((yes ? 0 : repeat) + afreshIfYes);
+            seenYesIfNo *= scale * ((yes ? repeat : 0) + afreshIfNo);
+            seenNoIfNo *= scale * ((yes ? 0 : repeat) + afreshIfNo);
+        }
+        return new Weighted(seenYesIfYes + seenNoIfYes, seenYesIfNo + seenNoIfNo);
     }
 
-    private static double shared(double chanceOfYes, double repeat, List<Boolean> reports) {
-        double seenYes = chanceOfYes;
-        double seenNo = 1 - chanceOfYes;
-        for (boolean yes : reports) {
-            double afresh = (1 - repeat) * (yes ? chanceOfYes : 1 - chanceOfYes);
-            seenYes *= (yes ? repeat : 0) + afresh;
-            seenNo *= (yes ? 0 : repeat) + afresh;
-        }
-        return seenYes + seenNo;
+    private static Weighted both(Weighted a, Weighted b) {
+        double scale = scale(a.ifYes(), a.ifNo());
+        return new Weighted(scale * a.ifYes() * b.ifYes(), scale * a.ifNo() * b.ifNo());
+    }
+
+    /** Only the ratio of the two counts: before hundreds of reports that contradict each other vanish, both are raised. */
+    private static double scale(double ifYes, double ifNo) {
+        return Math.max(ifYes, ifNo) < SMALL ? 1 / SMALL : 1;
     }
 
     private record Looker(String by, EvidenceKind kind, String variable) {}

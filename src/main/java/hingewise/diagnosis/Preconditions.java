@@ -20,12 +20,7 @@ final class Preconditions {
         this.happenings = happenings;
     }
 
-    static Readings sift(
-            Parents parents,
-            List<Happening> happenings,
-            List<Skipped> alreadySkipped,
-            Set<String> unsure,
-            Set<String> open) {
+    static Readings sift(Parents parents, List<Happening> happenings, List<Skipped> alreadySkipped, Set<String> open) {
         Preconditions preconditions = new Preconditions(parents, happenings);
         List<Happening> kept = new ArrayList<>();
         List<Skipped> skipped = new ArrayList<>(alreadySkipped);
@@ -39,7 +34,7 @@ final class Preconditions {
                 kept.add(happenings.get(i));
             }
         }
-        return new Readings(parents, kept, skipped, unsure, open);
+        return new Readings(parents, kept, skipped, open);
     }
 
     private Optional<Skipped> obstacle(Reading reading, int position) {

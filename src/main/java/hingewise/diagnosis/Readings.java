@@ -21,15 +21,13 @@ public final class Readings {
     private final Versions versions;
     private final List<Happening> happenings;
     private final List<Skipped> skipped;
-    private final Set<String> unsure;
     private final Set<String> open;
 
-    Readings(Parents parents, List<Happening> happenings, List<Skipped> skipped, Set<String> unsure, Set<String> open) {
+    Readings(Parents parents, List<Happening> happenings, List<Skipped> skipped, Set<String> open) {
         this.parents = parents;
         this.versions = new Versions(parents, happenings);
         this.happenings = List.copyOf(happenings);
         this.skipped = List.copyOf(skipped);
-        this.unsure = Set.copyOf(unsure);
         this.open = Set.copyOf(open);
     }
 
@@ -54,11 +52,6 @@ public final class Readings {
     /** What could not have been observed in the recorded state, and why. */
     public List<Skipped> skipped() {
         return skipped;
-    }
-
-    /** Observations that were looked at without an answer. */
-    public Set<String> unsure() {
-        return unsure;
     }
 
     /** Access states that are open now. */

@@ -22,6 +22,8 @@ import java.util.stream.Stream;
  * split is a convention; the chance without an entry, shown beside it, is not.
  */
 final class Reasons {
+    private static final double MOST_LOG_ODDS = 700;
+
     private final List<Happening> happenings;
     private final List<Entry> entries;
     private final List<Solution> first = new ArrayList<>();
@@ -57,8 +59,8 @@ final class Reasons {
             String name = Names.cause(cause.id());
             List<Reason> own = new ArrayList<>();
             for (int k = 0; k < n; k++) {
-                double forward = logit(first.get(k + 1), name) - logit(first.get(k), name);
-                double backward = logit(last.get(n - k), name) - logit(last.get(n - k - 1), name);
+                double forward = logOdds(first.get(k + 1), name) - logOdds(first.get(k), name);
+                double backward = logOdds(last.get(n - k), name) - logOdds(last.get(n - k - 1), name);
                 own.add(new Reason(
                         entries.get(k).id(),
                         text(cause, entries.get(k)),
@@ -70,9 +72,9 @@ final class Reasons {
         return reasons;
     }
 
-    private static double logit(Solution solution, String name) {
-        double p = solution.probability(name);
-        return Math.log(p) - Math.log1p(-p);
+    /** Bounded, so that what is certain beyond all a double can tell still sums. */
+    private static double logOdds(Solution solution, String name) {
+        return Math.max(-MOST_LOG_ODDS, Math.min(MOST_LOG_ODDS, solution.logOdds(name)));
     }
 
     private String text(Cause cause, Entry entry) {

@@ -22,10 +22,12 @@ import java.util.stream.Stream;
 /** What entries that change a phone may do to its causes. */
 final class Touches {
     private final RuleBook rules;
+    private final String family;
     private final Map<String, Cause> causes;
 
     Touches(RuleBook rules, String family) {
         this.rules = rules;
+        this.family = family;
         this.causes = rules.causesOf(family).stream()
                 .collect(Collectors.toMap(Cause::id, c -> c, (a, b) -> a, LinkedHashMap::new));
     }
@@ -63,7 +65,7 @@ final class Touches {
     Touch of(Repair entry, List<Part> parts, Grade grade) {
         Set<String> renewed = parts.stream().flatMap(p -> p.renews().stream()).collect(Collectors.toSet());
         Map<String, Double> total = causes.values().stream()
-                .collect(Collectors.groupingBy(Cause::component, Collectors.summingDouble(Touches::weight)));
+                .collect(Collectors.groupingBy(Cause::component, Collectors.summingDouble(this::weight)));
         Map<String, Turn> turns = new LinkedHashMap<>();
         for (Cause cause : causes.values()) {
             if (renewed.contains(cause.component())) {
@@ -74,8 +76,8 @@ final class Touches {
         return new Touch(entry, parts.stream().map(Part::label).collect(Collectors.joining(", ")), turns);
     }
 
-    private static double weight(Cause cause) {
-        return cause.baseRate().common();
+    private double weight(Cause cause) {
+        return cause.baseRate().in(family);
     }
 
     private Map<String, Turn> changes(Map<String, Double> cures, Map<String, Double> damages) {

@@ -95,11 +95,6 @@ public final class Network {
         return lookUp(variables, name);
     }
 
-    /** Whether there is a variable of that name. */
-    public boolean contains(String name) {
-        return variables.containsKey(name);
-    }
-
     boolean hasChildren(String name) {
         return parents.contains(name);
     }

@@ -245,6 +245,11 @@ final class Pass {
         return yes / (no + yes);
     }
 
+    /** Natural logarithm of its odds given its marginal and its weights. */
+    double logOdds(double[] marginals, int v) {
+        return Math.log(marginals[2 * v + 1] * weights[2 * v + 1]) - Math.log(marginals[2 * v] * weights[2 * v]);
+    }
+
     /** For sampling downwards: weight of the variable's value given the cell of its separator. */
     double conditional(int v, boolean yes, int cell) {
         return yes ? tables[v][tables[v].length / 2 + cell] * weights[2 * v + 1] : tables[v][cell] * weights[2 * v];

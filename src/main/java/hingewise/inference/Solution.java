@@ -98,6 +98,23 @@ public final class Solution {
         return all.posterior(all.down(), full.step[elsewhere]);
     }
 
+    /**
+     * Natural logarithm of P(yes) : P(no) given the evidence. Keeps its digits where the chance itself rounds to 1.
+     *
+     * @param name as for {@link #probability}
+     * @throws IllegalArgumentException when the variable was not kept
+     */
+    public double logOdds(String name) {
+        if (probabilities.containsKey(name)) {
+            int i = plan.model.problem.indexOf(name);
+            if (plan.model.problem.roles()[i] == Role.FREE) {
+                return pass.logOdds(marginals, plan.step[plan.model.variable[i]]);
+            }
+        }
+        double p = probability(name);
+        return Math.log(p) - Math.log1p(-p);
+    }
+
     /** The chance of yes of every kept variable of the network, parents before children; cannot be changed. */
     public Map<String, Double> probabilities() {
         return probabilities;

@@ -162,10 +162,10 @@ public final class FirstSteps {
                 loss.bits(now) - cured * loss.bits(ifCured) - (1 - cured) * loss.bits(ifNot),
                 String.format(
                         Locale.ROOT,
-                        "%s is %s (%.0f %%); this cures it in %.0f %% of cases.",
+                        "%s is %s (%s %%); this cures it in %.0f %% of cases.",
                         label(cause),
                         rules.words().of(p),
-                        100 * p,
+                        percent(p),
                         100 * chance));
     }
 
@@ -204,10 +204,10 @@ public final class FirstSteps {
                 loss.bits(now) - saidYes * loss.bits(ifYes) - (1 - saidYes) * loss.bits(ifNo),
                 String.format(
                         Locale.ROOT,
-                        "%s: %.0f %% if yes, %.0f %% if no.",
+                        "%s: %s %% if yes, %s %% if no.",
                         label(moved),
-                        100 * ifYes.getOrDefault(moved, 0.0),
-                        100 * ifNo.getOrDefault(moved, 0.0)));
+                        percent(ifYes.getOrDefault(moved, 0.0)),
+                        percent(ifNo.getOrDefault(moved, 0.0))));
     }
 
     private static Map<String, Double> mix(CauseOutlook outlook, double yes) {
@@ -216,6 +216,14 @@ public final class FirstSteps {
                         id -> id,
                         id -> yes * outlook.ifYes().getOrDefault(id, 0.0)
                                 + (1 - yes) * outlook.ifNo().getOrDefault(id, 0.0)));
+    }
+
+    /** Whole per cent, never 0 or 100: nothing is certain. */
+    private static String percent(double chance) {
+        if (chance < .01) {
+            return "<1";
+        }
+        return chance > .99 ? ">99" : String.format(Locale.ROOT, "%.0f", 100 * chance);
     }
 
     private String label(String cause) {

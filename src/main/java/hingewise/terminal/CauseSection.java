@@ -101,16 +101,20 @@ final class CauseSection {
     }
 
     private static void combinations(Page page, Diagnosis diagnosis) {
+        if (diagnosis.combinations().isEmpty()) {
+            return;
+        }
         Map<String, String> labels = diagnosis.causes().stream()
                 .collect(Collectors.toMap(c -> c.cause().id(), c -> c.cause().label()));
         page.heading("Likely combinations");
+        page.faint(0, "Exactly these of the likeliest causes; the less likely may be there or not.");
         for (LikelySet set : diagnosis.combinations()) {
             String together =
                     set.causes().stream().map(id -> labels.getOrDefault(id, id)).collect(Collectors.joining(" + "));
             page.hanging(
                     0,
                     Figures.percentColumn(set.probability()) + "  ",
-                    set.causes().isEmpty() ? "none of the known faults" : together);
+                    set.causes().isEmpty() ? "none of these" : together);
         }
     }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -35,8 +36,8 @@ final class CheckRulesCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "DIR", description = "A folder of rules; the program's own if left out.")
     private Optional<Path> folder = Optional.empty();
 
-    @Option(names = "--rules", paramLabel = "DIR", description = "The same.")
-    private Optional<Path> alsoFolder = Optional.empty();
+    @Mixin
+    private RulesOption rulesOption = new RulesOption();
 
     @Option(
             names = "--sensitivity",
@@ -65,7 +66,10 @@ final class CheckRulesCommand implements Callable<Integer> {
             throw Refusal.badInput(
                     "--draws is " + draws + "; give a number from " + FEWEST_DRAWS + " to " + MOST_DRAWS);
         }
-        Reading reading = Inputs.reading(folder.or(() -> alsoFolder));
+        if (folder.isPresent() && rulesOption.folder().isPresent()) {
+            throw Refusal.badInput("the folder is named twice, as DIR and with --rules; name it once");
+        }
+        Reading reading = Inputs.reading(folder.or(rulesOption::folder));
         Page page = new Page(console.look());
         List<Problem> errors = reading.problems();
         reading.ruleBook().ifPresent(rules -> {

@@ -9,18 +9,18 @@ final class Figures {
 
     private Figures() {}
 
-    /** A chance in per cent, with a decimal below 1 and above 99; what is not quite certain never shows as 0 or 100. */
+    /** A chance in per cent, with a decimal below 1 and above 99; never 0 or 100, for nothing is certain. */
     static String percent(double chance) {
         if (chance >= .01 && chance <= .99) {
             return Math.round(100 * chance) + " %";
         }
-        if (chance > 0 && chance < .001) {
+        if (chance < .001) {
             return "<0.1 %";
         }
-        if (chance > .999 && chance < 1) {
+        if (chance > .999) {
             return ">99.9 %";
         }
-        return String.format(Locale.ROOT, chance == 0 || chance == 1 ? "%.0f %%" : "%.1f %%", 100 * chance);
+        return String.format(Locale.ROOT, "%.1f %%", 100 * chance);
     }
 
     /** The same, set right in a column of seven. */

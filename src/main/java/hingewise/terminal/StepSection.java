@@ -35,16 +35,17 @@ final class StepSection {
             }
             tell(page, rules, i + 1, steps.get(i));
         }
-        if (steps.size() > TOLD) {
+        List<Step> worthIt =
+                steps.stream().skip(TOLD).filter(s -> s.net().isPositive()).toList();
+        if (!worthIt.isEmpty()) {
             page.faint(
                     0,
-                    "Less so: "
-                            + steps.stream()
-                                    .skip(TOLD)
+                    "Also worth it, less so: "
+                            + worthIt.stream()
                                     .limit(TOLD)
                                     .map(s -> s.confirmation().label())
                                     .collect(Collectors.joining("; "))
-                            + (steps.size() > 2 * TOLD ? "; and " + (steps.size() - 2 * TOLD) + " more" : "") + ".");
+                            + (worthIt.size() > TOLD ? "; and " + (worthIt.size() - TOLD) + " more" : "") + ".");
         }
     }
 

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Small invented rule books for tests: one family "f", one component "thing" for all causes. */
 public final class Rules {
@@ -48,6 +50,12 @@ public final class Rules {
         String component = "part of " + id;
         components.put(component, new Component(component, component));
         causes.put(id, new Cause(id, id, component, ByFamily.always(base), List.of(), List.of(), WHY));
+        return this;
+    }
+
+    /** Gives a cause another base rate in one family, and the same component as another cause. */
+    public Rules cause(String id, ByFamily base, String sameComponentAs) {
+        causes.put(id, new Cause(id, id, "part of " + sameComponentAs, base, List.of(), List.of(), WHY));
         return this;
     }
 
@@ -119,6 +127,29 @@ public final class Rules {
         return this;
     }
 
+    /** A question to the seller that is settled by its answer to one observation. */
+    public Rules question(String id, String observation, Map<String, Boolean> needs, Set<Moment> moments) {
+        confirmations.put(
+                id,
+                new Confirmation(
+                        id,
+                        Confirmation.Kind.QUESTION,
+                        id,
+                        "how",
+                        2,
+                        BigDecimal.ZERO,
+                        Optional.empty(),
+                        needs,
+                        Set.of(observation),
+                        Map.of(),
+                        Map.of(),
+                        Set.of(),
+                        moments,
+                        Set.of(FAMILY),
+                        WHY));
+        return this;
+    }
+
     public Rules access(String id, Map<String, Double> damages) {
         access.put(
                 id, new Access(id, id, Optional.empty(), 20, BigDecimal.ZERO, damages, Set.of(), Set.of(FAMILY), WHY));
@@ -135,6 +166,23 @@ public final class Rules {
                         Part.Form.SINGLE,
                         Set.of("part of " + cause),
                         Set.of(),
+                        Optional.empty(),
+                        30,
+                        Set.of(FAMILY),
+                        WHY));
+        return this;
+    }
+
+    /** A part that renews what these causes are faults of, and needs others bought with it. */
+    public Rules assembly(String id, Set<String> ofCauses, Set<String> alongside) {
+        parts.put(
+                id,
+                new Part(
+                        id,
+                        id,
+                        Part.Form.ASSEMBLY,
+                        ofCauses.stream().map(c -> "part of " + c).collect(Collectors.toCollection(TreeSet::new)),
+                        alongside,
                         Optional.empty(),
                         30,
                         Set.of(FAMILY),

@@ -80,6 +80,15 @@ class AssessTextTest {
     }
 
     @Test
+    void anotherRuleBookNeedsNoPriceBook() {
+        Ran ran = Ran.run(
+                Ran.PLAIN, "assess", "--rules", Ran.SMALL_RULES, "--family", "book", "--seen", "crease-blobs=yes");
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out()).contains("inner display assembly").contains("bundled demo price book");
+    }
+
+    @Test
     void skippedAndContradictingEntriesAreNamed() {
         Ran ran = Ran.small(
                 "assess",

@@ -43,8 +43,8 @@ class PageTest {
         assertThat(Figures.percent(.0004)).isEqualTo("<0.1 %");
         assertThat(Figures.percent(.995)).isEqualTo("99.5 %");
         assertThat(Figures.percent(.5)).isEqualTo("50 %");
-        assertThat(Figures.percent(0)).isEqualTo("0 %");
-        assertThat(Figures.percent(1)).isEqualTo("100 %");
+        assertThat(Figures.percent(0)).isEqualTo("<0.1 %");
+        assertThat(Figures.percent(1)).isEqualTo(">99.9 %");
         assertThat(Figures.bar(.001, PLAIN)).isEqualTo("╸┄┄┄┄┄┄┄┄┄");
         assertThat(Figures.bar(.75, PLAIN)).isEqualTo("━━━━━━━╸┄┄");
         assertThat(Figures.bar(1, PLAIN)).isEqualTo("━━━━━━━━━━");

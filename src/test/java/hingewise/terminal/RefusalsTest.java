@@ -132,6 +132,20 @@ class RefusalsTest {
     }
 
     @Test
+    void theRuleBookMayBeNamedBeforeTheCommand(@TempDir Path folder) throws IOException {
+        Files.writeString(folder.resolve("a.yaml"), "format: 1\ncauses: 3\n");
+        String[] commands = {"observations", "check-rules"};
+        for (String command : commands) {
+            Ran ran = Ran.run(Ran.PLAIN, "--rules", folder.toString(), command);
+            assertThat(ran.exit()).as(command).isEqualTo(1);
+            assertThat(ran.out() + ran.err()).as(command).contains("a.yaml:2");
+        }
+        refused(
+                Ran.run(Ran.PLAIN, "check-rules", folder.toString(), "--rules", Ran.SMALL_RULES),
+                "the folder is named twice");
+    }
+
+    @Test
     void messagesCannotSteerTheTerminal() {
         Ran ran = Ran.small("assess", "--family", "book", "--seen", "\u001B[31mx=yes");
         refused(ran, "has no observation");

@@ -41,6 +41,14 @@ final class OfferReader {
         this.problems = problems;
     }
 
+    /** Whether the row is of a part and a grade that are known, in this currency. */
+    boolean fits(Rows.Row row, String currency) {
+        return row.cells().size() == header.positions().size()
+                && known.parts().contains(header.cell(row, "part"))
+                && known.grades().contains(header.cell(row, "grade"))
+                && header.cell(row, "currency").equals(currency);
+    }
+
     /** The offer of this row, or nothing and its problems. */
     Optional<Offer> read(Rows.Row row) {
         int columns = header.positions().size();

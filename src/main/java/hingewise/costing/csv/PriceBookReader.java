@@ -35,9 +35,12 @@ public final class PriceBookReader {
         return read(file, Vocabulary.of(rules));
     }
 
-    /** The invented price book that comes with the program. */
+    /**
+     * The invented price book that comes with the program. It was written for the rule book that comes with it; of
+     * another one it prices what both know, in the same currency.
+     */
     public static Reading readShipped(RuleBook rules) {
-        return readShipped(Vocabulary.of(rules));
+        return readShipped(Vocabulary.of(rules), rules.bench().currency());
     }
 
     static Reading read(Path file, Vocabulary known) {
@@ -50,7 +53,7 @@ public final class PriceBookReader {
         }
         try (InputStream in = Files.newInputStream(file)) {
             // The size decides first, so that an enormous file costs nothing.
-            return Files.size(file) > LARGEST ? tooLarge(name) : read(name, in, known);
+            return Files.size(file) > LARGEST ? tooLarge(name) : read(name, in, known, Optional.empty());
         } catch (NoSuchFileException e) {
             return refusal(name, "there is no such file; check its name and folder");
         } catch (AccessDeniedException e) {
@@ -60,17 +63,19 @@ public final class PriceBookReader {
         }
     }
 
-    static Reading readShipped(Vocabulary known) {
+    static Reading readShipped(Vocabulary known, String currency) {
         try (InputStream in = PriceBookReader.class.getResourceAsStream("/" + SHIPPED)) {
             return in == null
                     ? refusal(SHIPPED, "is missing from the program; install it again or name a price book of your own")
-                    : read(SHIPPED, in, known);
+                    : read(SHIPPED, in, known, Optional.of(currency));
         } catch (IOException e) {
             return refusal(SHIPPED, "could not be read from the program (" + e.getMessage() + "); install it again");
         }
     }
 
-    private static Reading read(String name, InputStream in, Vocabulary known) throws IOException {
+    /** @param only when present, rows in another currency or of unknown parts or grades are passed over */
+    private static Reading read(String name, InputStream in, Vocabulary known, Optional<String> only)
+            throws IOException {
         byte[] bytes = in.readNBytes(LARGEST + 1);
         if (bytes.length > LARGEST) {
             return tooLarge(name);
@@ -81,12 +86,12 @@ public final class PriceBookReader {
             problems.add(decoded.lastLine(), "a byte here is not UTF-8; save the file as UTF-8");
             return new Reading(Optional.empty(), problems.all());
         }
-        List<Offer> offers = offers(decoded.text(), known, problems);
+        List<Offer> offers = offers(decoded.text(), known, only, problems);
         List<String> all = problems.all();
         return new Reading(all.isEmpty() ? Optional.of(new PriceBook(offers)) : Optional.empty(), all);
     }
 
-    private static List<Offer> offers(String text, Vocabulary known, Problems problems) {
+    private static List<Offer> offers(String text, Vocabulary known, Optional<String> only, Problems problems) {
         List<Rows.Row> rows = Rows.of(text, problems);
         if (rows.isEmpty()) {
             problems.add("is empty; begin with the row " + String.join(",", Header.COLUMNS));
@@ -99,6 +104,7 @@ public final class PriceBookReader {
                 .map(header -> new OfferReader(header, known, problems))
                 .map(reader -> rows.stream()
                         .skip(1)
+                        .filter(row -> only.isEmpty() || reader.fits(row, only.get()))
                         .flatMap(row -> reader.read(row).stream())
                         .toList())
                 .orElse(List.of());

@@ -1,13 +1,13 @@
 package hingewise.costing.csv;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import hingewise.costing.Offer;
 import hingewise.costing.PriceBook;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -49,13 +49,27 @@ class ShippedPriceBookTest {
     }
 
     @Test
-    void anUnknownRuleBookMakesEveryRowAProblem() {
-        assertThat(PriceBookReader.readShipped(new Vocabulary(
-                                Set.of("inner-asembly"), rules.grades().keySet()))
-                        .problems())
-                .first(STRING)
-                .isEqualTo(
-                        "demo-cases/prices.csv:2: no part is called \"inner-assembly\". Did you mean \"inner-asembly\"?");
+    void everyRowIsOfAPartAndAGradeOfTheRuleBook() {
+        Reading strict = PriceBookReader.read(Path.of("demo-cases/prices.csv"), rules);
+        assertThat(strict.problems()).isEmpty();
+        assertThat(strict.priceBook()).contains(book());
+    }
+
+    @Test
+    void anotherRuleBookGetsThePricesOfWhatItKnows() {
+        Vocabulary known = new Vocabulary(Set.of("inner-assembly", "kickstand"), Set.of("pulled"));
+        assertThat(PriceBookReader.readShipped(known, "EUR")
+                        .priceBook()
+                        .orElseThrow()
+                        .offers())
+                .isNotEmpty()
+                .allSatisfy(offer -> assertThat(offer.part()).isEqualTo("inner-assembly"))
+                .allSatisfy(offer -> assertThat(offer.grade()).isEqualTo("pulled"));
+        assertThat(PriceBookReader.readShipped(known, "USD")
+                        .priceBook()
+                        .orElseThrow()
+                        .offers())
+                .isEmpty();
     }
 
     private PriceBook book() {

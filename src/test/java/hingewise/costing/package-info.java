@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.costing;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.planning;
+
+import org.jspecify.annotations.NullMarked;
