@@ -25,6 +25,9 @@ import org.joda.money.Money;
  */
 final class BrokenComponents {
     private static final double OFTEN = .5;
+    /** A cause that leaves the component about as likely broken as before is no rival. */
+    private static final double EXPLAINED_AWAY = .75;
+
 
     private final RuleBook rules;
     private final RepairCosts costs;
@@ -77,14 +80,18 @@ final class BrokenComponents {
     }
 
     private Set<String> leading(List<Cause> causes) {
-        double most = causes.stream()
-                .mapToDouble(c -> diagnosis.chanceOf(c.id()))
-                .max()
-                .orElse(0);
+        double most = likeliest(causes);
         return causes.stream()
                 .map(Cause::id)
                 .filter(c -> diagnosis.chanceOf(c) >= most / 2)
                 .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private double likeliest(List<Cause> causes) {
+        return causes.stream()
+                .mapToDouble(c -> diagnosis.chanceOf(c.id()))
+                .max()
+                .orElse(0);
     }
 
     private boolean curedByTrying(String cause) {
@@ -115,7 +122,8 @@ final class BrokenComponents {
                         .mapToDouble(c -> given.getOrDefault(c.id(), 0.0))
                         .max()
                         .orElse(0);
-                boolean needless = stillBroken * failure <= (1 - stillBroken) * price;
+                boolean explains = stillBroken <= EXPLAINED_AWAY * likeliest(causes);
+                boolean needless = explains && stillBroken * failure <= (1 - stillBroken) * price;
                 most = Math.max(most, needless ? cured * (1 - stillBroken) * price : 0);
             }
         }
