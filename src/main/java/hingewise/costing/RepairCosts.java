@@ -58,6 +58,7 @@ public final class RepairCosts {
                 .divide(MINUTES_PER_HOUR, 6, RoundingMode.HALF_EVEN));
     }
 
+    /** What it costs when a repair leaves a fault behind. */
     public Money priceOfFailure() {
         return money(rules.bench().priceOfFailure());
     }
