@@ -53,6 +53,12 @@ final class CheckRulesCommand implements Callable<Integer> {
     @Option(names = "--prices", paramLabel = "FILE", description = "Use this price book for --sensitivity.")
     private Optional<Path> prices = Optional.empty();
 
+    @Option(
+            names = "--case",
+            paramLabel = "FILE",
+            description = "A case file to answer for --sensitivity, beside the rule book's own cases; may be repeated.")
+    private List<Path> files = List.of();
+
     @Option(names = "--untried", description = "List the links that no case of the rule book tries.")
     private boolean untried;
 
@@ -86,7 +92,13 @@ final class CheckRulesCommand implements Callable<Integer> {
             list(page, warnings(reading, untried ? links.remarks(rules) : List.of()), "cause");
             list(page, warnings(reading, RuleReview.of(rules, all)), "warning");
             if (sensitivity) {
-                new SensitivitySection(console, page).write(rules, Inputs.prices(prices, rules), draws, seed);
+                new SensitivitySection(console, page)
+                        .write(
+                                rules,
+                                Inputs.prices(prices, rules),
+                                SensitivitySection.cases(rules, files),
+                                draws,
+                                seed);
             }
         });
         list(page, errors, "problem");

@@ -7,6 +7,7 @@ import hingewise.review.Sensitivity;
 import hingewise.review.SensitivityStudy;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.RuleCase;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,12 +39,20 @@ final class SensitivitySection {
         this.page = page;
     }
 
-    /** Writes the section; what goes on meanwhile goes to the error stream. */
-    void write(RuleBook rules, PriceBook prices, int draws, long seed) {
+    /** The rule book's own cases and further case files, by what they are called. */
+    static Map<String, CaseFile> cases(RuleBook rules, List<Path> files) {
         Map<String, CaseFile> cases = new LinkedHashMap<>();
         for (RuleCase c : rules.cases()) {
             cases.put(c.id(), CaseFiles.of(c));
         }
+        for (Path file : files) {
+            cases.put(file.toString(), Inputs.caseFile(file));
+        }
+        return cases;
+    }
+
+    /** Writes the section; what goes on meanwhile goes to the error stream. */
+    void write(RuleBook rules, PriceBook prices, Map<String, CaseFile> cases, int draws, long seed) {
         SensitivityStudy study = new SensitivityStudy(rules, prices, cases, draws, seed);
         int copies = draws * DEVIATIONS.size();
         console.complain("answering " + Figures.count(cases.size(), "case") + " from "

@@ -78,6 +78,8 @@ class ListsTest {
                 "--sensitivity",
                 "--draws",
                 "20",
+                "--case",
+                "src/test/resources/terminal/case.json",
                 "--seed",
                 "3",
                 "--prices",
@@ -86,6 +88,7 @@ class ListsTest {
         assertThat(ran.exit()).isZero();
         assertThat(ran.out())
                 .contains("27 numbers moved at once")
+                .containsPattern(";\\s+2\\s+cases")
                 .contains("20 times, seed 3")
                 .containsPattern("first cause +[0-9.]+ +[0-9.]+\n")
                 .contains("Fewer than 40 draws do not tell which numbers matter most.");
