@@ -7,6 +7,7 @@ import hingewise.inference.Solver;
 import hingewise.rulebook.RuleBook;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -47,17 +48,19 @@ final class Situations {
     }
 
     Evidence evidence(Situation situation, Collection<Entry> entries) {
+        Set<Entry> some = new HashSet<>(entries);
         return situation
                 .unrolled()
                 .evidence(happenings.stream()
                         .flatMap(h -> h instanceof Reading r ? Stream.of(r) : Stream.empty())
-                        .filter(r -> entries.contains(r.entry()))
+                        .filter(r -> some.contains(r.entry()))
                         .toList());
     }
 
     Solution solve(Collection<Entry> entries) {
+        Set<Entry> kept = new HashSet<>(entries);
         List<Happening> some = happenings.stream()
-                .filter(h -> !(h instanceof Touch) || entries.contains(h.entry()))
+                .filter(h -> !(h instanceof Touch) || kept.contains(h.entry()))
                 .toList();
         Situation situation = byTouches.computeIfAbsent(touching(some), t -> compile(some));
         return situation.solver().solve(evidence(situation, entries));
