@@ -28,7 +28,6 @@ final class BrokenComponents {
     /** A cause that leaves the component about as likely broken as before is no rival. */
     private static final double EXPLAINED_AWAY = .75;
 
-
     private final RuleBook rules;
     private final RepairCosts costs;
     private final Diagnosis diagnosis;
