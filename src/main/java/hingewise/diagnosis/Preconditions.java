@@ -1,5 +1,6 @@
 package hingewise.diagnosis;
 
+import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Question;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,8 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Leaves out what could not have been observed. A precondition is decided by the last answer recorded while the phone
- * was in the same state, whether before or after the look; one that has no such answer forbids nothing.
+ * Leaves out what could not have been observed. A precondition is decided by the heaviest kind of answer recorded
+ * while the phone was in the same state, whether before or after the look: the order in which a bench writes down what
+ * it saw changes nothing. One without such an answer, or with two that contradict each other, forbids nothing.
  */
 final class Preconditions {
     private final Versions versions;
@@ -52,16 +54,29 @@ final class Preconditions {
         return Optional.empty();
     }
 
+    /** The heaviest answer given in that state; none if equally heavy ones contradict each other. */
     private Optional<Reading> answer(String observation, int position) {
         List<Integer> state = versions.seenBy(observation, position);
-        Optional<Reading> last = Optional.empty();
+        List<Reading> heaviest = new ArrayList<>();
         for (int i = 0; i < happenings.size(); i++) {
             if (happenings.get(i) instanceof Reading reading
                     && reading.observation().id().equals(observation)
                     && versions.seenBy(observation, i).equals(state)) {
-                last = Optional.of(reading);
+                int heavier = heaviest.isEmpty() ? 1 : kind(reading).compareTo(kind(heaviest.get(0)));
+                if (heavier > 0) {
+                    heaviest.clear();
+                }
+                if (heavier >= 0) {
+                    heaviest.add(reading);
+                }
             }
         }
-        return last;
+        return heaviest.stream().map(Reading::yes).distinct().count() == 1
+                ? Optional.of(heaviest.get(heaviest.size() - 1))
+                : Optional.empty();
+    }
+
+    private static EvidenceKind kind(Reading reading) {
+        return reading.entry().kind();
     }
 }

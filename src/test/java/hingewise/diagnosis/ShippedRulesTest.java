@@ -31,6 +31,7 @@ import org.junit.jupiter.api.Test;
 /** What holds of timelines, held on the rule book that comes with the program. */
 class ShippedRulesTest {
     private static final int SEEDS = 6;
+    private static final int WEKA_MANAGES = 10;
     private final RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
 
     private Map<String, Double> chances(CaseFile file) {
@@ -47,11 +48,20 @@ class ShippedRulesTest {
                 assertThat(chance).as("seed %d, %s", seed, cause).isCloseTo(other.get(cause), within(by)));
     }
 
-    /** Weka 3.8.6 reads the exported file with its own reader. */
+    /**
+     * Weka 3.8.6 reads the exported file with its own reader. Its orders are not ours and grow past all memory on the
+     * most entangled timelines, so it is given the first four of middling size.
+     */
     @Test
     void wekaRecomputesTimelinesFromTheExportedFile() throws IOException {
-        for (long seed = 1; seed <= 3; seed++) {
+        int recomputed = 0;
+        for (long seed = 1; recomputed < 4; seed++) {
+            assertThat(seed).as("seeds looked through").isLessThan(40);
             Diagnosis diagnosis = new Diagnostician(rules).diagnose(new ShippedTimelines(rules, seed).whole());
+            if (diagnosis.solver().largestClique() > WEKA_MANAGES) {
+                continue;
+            }
+            recomputed++;
             assertThat(diagnosis.readings().happenings())
                     .as("seed %d", seed)
                     .filteredOn(Touch.class::isInstance)
@@ -62,12 +72,11 @@ class ShippedRulesTest {
             Map<String, Double> weka =
                     WekaOracle.solveFile(xml.toString(), Xmlbif.observations(solved, diagnosis.evidence()));
             Map<String, Double> theirs = new LinkedHashMap<>();
-            diagnosis
-                    .causes()
-                    .forEach(c -> theirs.put(
-                            c.cause().id(), weka.get(Names.cause(c.cause().id()))));
             Map<String, Double> ours = new LinkedHashMap<>();
-            diagnosis.causes().forEach(c -> ours.put(c.cause().id(), c.probability()));
+            diagnosis.causes().forEach(c -> {
+                theirs.put(c.cause().id(), weka.get(Names.cause(c.cause().id())));
+                ours.put(c.cause().id(), c.probability());
+            });
             agree(seed, ours, theirs, 1e-9);
         }
     }
