@@ -1,0 +1,118 @@
+package hingewise.listings;
+
+import static java.util.stream.Collectors.toMap;
+import static java.util.stream.Collectors.toSet;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hingewise.rulebook.Moment;
+import hingewise.rulebook.Observation;
+import hingewise.rulebook.RuleBook;
+import hingewise.rulebook.yaml.RuleBookReader;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The labelled texts are sound measures: every label can be given, and both files hold enough of everything. */
+class LabelledTextsTest {
+    private static final Pattern APART = Pattern.compile("[^\\p{L}\\p{N}]+");
+
+    private final RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
+    private final List<LabelledText> written = LabelledText.read("written.yaml");
+    private final List<LabelledText> kept = LabelledText.read("held-out.yaml");
+
+    LabelledTextsTest() throws IOException {}
+
+    @Test
+    void everyLabelIsSomethingAListingOfThatFamilyMaySay() {
+        for (LabelledText text : all().toList()) {
+            List<String> sayable = rules.observationsOf(text.family()).stream()
+                    .filter(o -> o.moments().contains(Moment.LISTING))
+                    .map(Observation::id)
+                    .toList();
+            assertThat(sayable).as(text.id()).containsAll(text.labels().keySet());
+        }
+    }
+
+    @Test
+    void noLabelRulesOutAnother() {
+        for (LabelledText text : all().toList()) {
+            Map<String, Observation> asked =
+                    rules.observationsOf(text.family()).stream().collect(toMap(Observation::id, Function.identity()));
+            assertThat(text.labels().keySet())
+                    .as(text.id())
+                    .allMatch(id -> asked.get(id).askable(text.labels()));
+        }
+    }
+
+    @Test
+    void aPhoneThatChargesOnlyOneWayChargesAndTheOtherWayFails() {
+        for (LabelledText text : all().toList()) {
+            Map<String, Boolean> labels = text.labels();
+            if (labels.getOrDefault("charges-only-wirelessly", false)) {
+                assertThat(labels)
+                        .as(text.id())
+                        .containsEntry("charges-only-by-cable", false)
+                        .containsEntry("charges-not-at-all", false);
+            }
+            if (labels.getOrDefault("charges-only-by-cable", false)) {
+                assertThat(labels)
+                        .as(text.id())
+                        .containsEntry("charges-only-wirelessly", false)
+                        .containsEntry("charges-not-at-all", false);
+            }
+        }
+    }
+
+    @Test
+    void noTextStandsTwiceNotEvenAcrossTheFiles() {
+        assertThat(all().map(LabelledText::id)).doesNotHaveDuplicates();
+        assertThat(all().map(t -> APART.matcher(t.text().toLowerCase(Locale.ROOT))
+                        .replaceAll(" ")
+                        .strip()))
+                .doesNotHaveDuplicates()
+                .allMatch(words -> !words.isEmpty());
+    }
+
+    @Test
+    void aThirdIsKeptApart() {
+        assertThat(all().count()).isGreaterThanOrEqualTo(240);
+        assertThat((double) kept.size() / (written.size() + kept.size())).isBetween(.30, .37);
+    }
+
+    @Test
+    void bothFilesHoldBothLanguagesAndTextsThatSayNothing() {
+        for (List<LabelledText> file : List.of(written, kept)) {
+            assertThat(file).extracting(LabelledText::language).containsOnly("en", "de");
+            assertThat(share(file, t -> t.language().equals("de"))).isBetween(.18, .32);
+            assertThat(share(file, t -> t.labels().isEmpty())).isBetween(.06, .14);
+            assertThat(share(file, t -> t.family().equals("book"))).isBetween(.35, .65);
+        }
+    }
+
+    @Test
+    void nineInTenObservationsOfTheListingMomentAreLabelledSomewhere() {
+        Set<String> labelled = all().flatMap(t -> t.labels().keySet().stream()).collect(toSet());
+        List<String> sayable = rules.observations().values().stream()
+                .filter(o -> o.moments().contains(Moment.LISTING))
+                .map(Observation::id)
+                .toList();
+        List<String> silent =
+                sayable.stream().filter(id -> !labelled.contains(id)).toList();
+        assertThat((double) silent.size() / sayable.size()).as("%s", silent).isLessThan(.1);
+    }
+
+    private Stream<LabelledText> all() {
+        return Stream.concat(written.stream(), kept.stream());
+    }
+
+    private static double share(List<LabelledText> texts, Predicate<LabelledText> which) {
+        return (double) texts.stream().filter(which).count() / texts.size();
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.listings;
+
+import org.jspecify.annotations.NullMarked;
