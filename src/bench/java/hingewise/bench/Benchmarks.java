@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -65,12 +66,16 @@ public class Benchmarks {
         return work.get();
     }
 
-    /** Runs everything and prints one row per workload as it is measured. */
+    /** Runs everything, or the kinds of network named, and prints one row per workload as it is measured. */
     public static void main(String[] arguments) throws Exception {
         PrintStream out = System.out;
         out.println("network                            causes  positive  ours ms    libraries ms (- did not finish in "
                 + LONGEST_TRY.toSeconds() + " s)  times");
+        Set<String> asked = Set.of(arguments);
         for (Kind kind : Kind.values()) {
+            if (!asked.isEmpty() && !asked.contains(kind.name())) {
+                continue;
+            }
             for (int[] size : SIZES) {
                 out.println(row(kind.name(), size[0], size[1]));
             }
