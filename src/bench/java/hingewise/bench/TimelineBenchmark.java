@@ -9,6 +9,7 @@ import hingewise.casefile.Phone;
 import hingewise.casefile.Report;
 import hingewise.casefile.Try;
 import hingewise.costing.csv.PriceBookReader;
+import hingewise.costing.yaml.ShopReader;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
@@ -109,7 +110,9 @@ public class TimelineBenchmark {
     public void prepare() {
         RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
         assessor = Optional.of(new Assessor(
-                rules, PriceBookReader.readShipped(rules).priceBook().orElseThrow()));
+                rules,
+                PriceBookReader.readShipped(rules).priceBook().orElseThrow(),
+                ShopReader.readShipped(rules).shop().orElseThrow()));
         List<Entry> entries = new ArrayList<>();
         FINDINGS.forEach(finding -> look(entries, finding));
         sequel.openings.forEach(state -> entries.add(new Opened("o" + entries.size(), AT, "bench", state, "")));

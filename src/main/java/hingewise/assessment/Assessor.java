@@ -6,6 +6,7 @@ import hingewise.costing.PartsChooser;
 import hingewise.costing.PartsList;
 import hingewise.costing.PriceBook;
 import hingewise.costing.RepairCosts;
+import hingewise.costing.Shop;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.diagnosis.Diagnostician;
 import hingewise.diagnosis.Reading;
@@ -29,10 +30,12 @@ public final class Assessor {
 
     private final RuleBook rules;
     private final PriceBook prices;
+    private final Shop shop;
 
-    public Assessor(RuleBook rules, PriceBook prices) {
+    public Assessor(RuleBook rules, PriceBook prices, Shop shop) {
         this.rules = rules;
         this.prices = prices;
+        this.shop = shop;
     }
 
     public RuleBook rules() {
@@ -42,12 +45,12 @@ public final class Assessor {
     /**
      * @throws hingewise.diagnosis.CaseException if the case names something the rule book lacks
      * @throws hingewise.inference.CliqueLimitException if the evidence couples too much to be solved exactly
-     * @throws hingewise.costing.MixedCurrencyException if prices are in another currency than the bench's
+     * @throws hingewise.costing.MixedCurrencyException if an amount is in a currency for which the shop has no rate
      */
     public Assessment assess(CaseFile file) {
         Diagnosis diagnosis = new Diagnostician(rules).diagnose(file);
         String family = file.phone().family();
-        RepairCosts costs = new RepairCosts(rules, prices, family);
+        RepairCosts costs = new RepairCosts(rules, prices, shop, family);
         PartsList parts = new PartsChooser(rules, costs).choose(diagnosis);
         List<Step> steps = new FirstSteps(rules, costs, family, diagnosis).ranked();
         List<ShownCaution> cautions = cautions(diagnosis, steps, parts.order());

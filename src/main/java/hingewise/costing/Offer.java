@@ -12,4 +12,9 @@ import org.joda.money.Money;
  * @param days until it arrives, at least 0
  * @param badOnArrival chance that it arrives bad, in 0–.999
  */
-public record Offer(String part, String supplier, Money price, String grade, int days, double badOnArrival) {}
+public record Offer(String part, String supplier, Money price, String grade, int days, double badOnArrival) {
+    /** The same offer at another price. */
+    public Offer at(Money other) {
+        return new Offer(part, supplier, other, grade, days, badOnArrival);
+    }
+}

@@ -19,20 +19,21 @@ public final class RepairCosts {
 
     private final RuleBook rules;
     private final PriceBook prices;
+    private final Shop shop;
     private final String family;
-    private final CurrencyUnit currency;
 
-    /** @throws MixedCurrencyException if an offer is in another currency than the bench's figures */
-    public RepairCosts(RuleBook rules, PriceBook prices, String family) {
+    /** @throws MixedCurrencyException if a price is in a currency for which the shop has no rate */
+    public RepairCosts(RuleBook rules, PriceBook prices, Shop shop, String family) {
         this.rules = rules;
-        this.prices = prices;
+        this.prices = new PriceBook(
+                prices.offers().stream().map(o -> o.at(shop.in(o.price()))).toList());
+        this.shop = shop;
         this.family = family;
-        this.currency = CurrencyUnit.of(rules.bench().currency());
-        for (Offer offer : prices.offers()) {
-            if (!offer.price().getCurrencyUnit().equals(currency)) {
-                throw new MixedCurrencyException(offer, currency);
-            }
-        }
+    }
+
+    /** The shop's own figures. */
+    public Shop shop() {
+        return shop;
     }
 
     /** The family these costs are for. */
@@ -40,27 +41,28 @@ public final class RepairCosts {
         return family;
     }
 
-    /** An exact amount in the bench's currency. */
+    /** An amount of the rule book, which has its own currency, in the shop's. */
     public Money money(BigDecimal amount) {
-        return Money.of(currency, amount, RoundingMode.HALF_EVEN);
+        return shop.in(CurrencyUnit.of(rules.bench().currency()), amount);
     }
 
-    /** An expected value, rounded to the currency's minor unit. */
+    /** An expected value in the shop's currency, rounded to its minor unit. */
     public Money expected(double amount) {
-        return money(BigDecimal.valueOf(amount));
+        return Money.of(shop.currency(), BigDecimal.valueOf(amount), RoundingMode.HALF_EVEN);
     }
 
     /** What this much work costs. */
     public Money labour(double minutes) {
-        return money(rules.bench()
-                .labourPerHour()
-                .multiply(BigDecimal.valueOf(minutes))
-                .divide(MINUTES_PER_HOUR, 6, RoundingMode.HALF_EVEN));
+        return shop.labourPerHour()
+                .toBigMoney()
+                .multipliedBy(BigDecimal.valueOf(minutes))
+                .dividedBy(MINUTES_PER_HOUR, RoundingMode.HALF_EVEN)
+                .toMoney(RoundingMode.HALF_EVEN);
     }
 
     /** What it costs when a repair leaves a fault behind. */
     public Money priceOfFailure() {
-        return money(rules.bench().priceOfFailure());
+        return shop.priceOfFailure();
     }
 
     /** The steps of opening still to do to reach a state, outermost first. */
@@ -101,7 +103,7 @@ public final class RepairCosts {
                 .map(own -> bundle(part).stream()
                         .flatMap(p -> offer(p.id()).stream())
                         .map(Offer::price)
-                        .reduce(money(BigDecimal.ZERO), Money::plus));
+                        .reduce(Money.zero(shop.currency()), Money::plus));
     }
 
     /**

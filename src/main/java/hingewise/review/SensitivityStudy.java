@@ -4,6 +4,7 @@ import hingewise.assessment.Assessment;
 import hingewise.assessment.Assessor;
 import hingewise.casefile.CaseFile;
 import hingewise.costing.PriceBook;
+import hingewise.costing.Shop;
 import hingewise.review.Sensitivity.Firmness;
 import hingewise.review.Sensitivity.Influence;
 import hingewise.rulebook.RuleBook;
@@ -28,6 +29,7 @@ public final class SensitivityStudy {
 
     private final RuleBook rules;
     private final PriceBook prices;
+    private final Shop shop;
     private final List<String> names;
     private final List<CaseFile> files;
     private final List<Verdict> undisturbed;
@@ -38,13 +40,15 @@ public final class SensitivityStudy {
      * @param cases case files by name
      * @param draws how many disturbed copies
      */
-    public SensitivityStudy(RuleBook rules, PriceBook prices, Map<String, CaseFile> cases, int draws, long seed) {
+    public SensitivityStudy(
+            RuleBook rules, PriceBook prices, Shop shop, Map<String, CaseFile> cases, int draws, long seed) {
         this.rules = rules;
         this.prices = prices;
+        this.shop = shop;
         this.names = List.copyOf(cases.keySet());
         this.files = List.copyOf(cases.values());
         this.numbers = Numbers.names(rules);
-        Assessor assessor = new Assessor(rules, prices);
+        Assessor assessor = new Assessor(rules, prices, shop);
         this.undisturbed =
                 files.stream().map(f -> Verdict.of(assessor.assess(f))).toList();
         Random random = new Random(seed);
@@ -89,7 +93,7 @@ public final class SensitivityStudy {
     }
 
     private Answers answer(RuleBook disturbed) throws InterruptedException {
-        Assessor assessor = new Assessor(disturbed, prices);
+        Assessor assessor = new Assessor(disturbed, prices, shop);
         List<Verdict> verdicts = new ArrayList<>();
         double[] logOdds = new double[files.size()];
         for (int i = 0; i < files.size(); i++) {

@@ -1,7 +1,6 @@
 package hingewise.terminal;
 
 import hingewise.assessment.Assessment;
-import hingewise.assessment.Assessor;
 import hingewise.casefile.CaseFile;
 import hingewise.casefile.Entry;
 import hingewise.casefile.Phone;
@@ -48,8 +47,8 @@ final class AssessCommand implements Callable<Integer> {
     @Option(names = "--at", paramLabel = "ENTRY", description = "Answer as of this entry of the case file.")
     private Optional<String> at = Optional.empty();
 
-    @Option(names = "--prices", paramLabel = "FILE", description = "Use this price book.")
-    private Optional<Path> prices = Optional.empty();
+    @Mixin
+    private FiguresOption figures = new FiguresOption();
 
     @Option(names = "--json", description = "Print the answer as JSON, alone and complete.")
     private boolean json;
@@ -75,8 +74,8 @@ final class AssessCommand implements Callable<Integer> {
         RuleBook rules = rulesOption.read();
         CaseFile whole = file.map(Inputs::caseFile).orElseGet(() -> spoken(rules));
         CaseFile asked = at.map(entry -> asOf(whole, entry)).orElse(whole);
-        Assessment assessment = new Assessor(rules, Inputs.prices(prices, rules)).assess(asked);
-        boolean inventedPrices = prices.isEmpty();
+        Assessment assessment = figures.assessor(rules).assess(asked);
+        boolean inventedPrices = figures.invented();
         if (json) {
             console.print(AssessmentJson.of(assessment, rules, inventedPrices));
         } else {

@@ -50,8 +50,8 @@ final class CheckRulesCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "N", description = "Another number gives other draws; 1 if left out.")
     private long seed = SEED;
 
-    @Option(names = "--prices", paramLabel = "FILE", description = "Use this price book for --sensitivity.")
-    private Optional<Path> prices = Optional.empty();
+    @Mixin
+    private FiguresOption figures = new FiguresOption();
 
     @Option(
             names = "--case",
@@ -95,7 +95,8 @@ final class CheckRulesCommand implements Callable<Integer> {
                 new SensitivitySection(console, page)
                         .write(
                                 rules,
-                                Inputs.prices(prices, rules),
+                                figures.prices(rules),
+                                figures.shop(rules),
                                 SensitivitySection.cases(rules, files),
                                 draws,
                                 seed);

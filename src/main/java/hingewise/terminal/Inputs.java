@@ -4,7 +4,9 @@ import hingewise.casefile.CaseFile;
 import hingewise.casefile.store.CaseFileException;
 import hingewise.casefile.store.CaseFileStore;
 import hingewise.costing.PriceBook;
+import hingewise.costing.Shop;
 import hingewise.costing.csv.PriceBookReader;
+import hingewise.costing.yaml.ShopReader;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.Problem;
 import hingewise.rulebook.yaml.Reading;
@@ -38,6 +40,12 @@ final class Inputs {
     static PriceBook prices(Optional<Path> file, RuleBook rules) {
         var reading = file.map(f -> PriceBookReader.read(f, rules)).orElseGet(() -> PriceBookReader.readShipped(rules));
         return reading.priceBook().orElseThrow(() -> new Refusal(ExitCode.BAD_INPUT, reading.problems()));
+    }
+
+    /** The shop's own figures, or the invented ones that come with the program. */
+    static Shop shop(Optional<Path> file, RuleBook rules) {
+        var reading = file.map(f -> ShopReader.read(f, rules)).orElseGet(() -> ShopReader.readShipped(rules));
+        return reading.shop().orElseThrow(() -> new Refusal(ExitCode.BAD_INPUT, reading.problems()));
     }
 
     static CaseFile caseFile(Path file) {

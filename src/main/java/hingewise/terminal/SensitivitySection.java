@@ -2,6 +2,7 @@ package hingewise.terminal;
 
 import hingewise.casefile.CaseFile;
 import hingewise.costing.PriceBook;
+import hingewise.costing.Shop;
 import hingewise.review.CaseFiles;
 import hingewise.review.Sensitivity;
 import hingewise.review.SensitivityStudy;
@@ -52,8 +53,8 @@ final class SensitivitySection {
     }
 
     /** Writes the section; what goes on meanwhile goes to the error stream. */
-    void write(RuleBook rules, PriceBook prices, Map<String, CaseFile> cases, int draws, long seed) {
-        SensitivityStudy study = new SensitivityStudy(rules, prices, cases, draws, seed);
+    void write(RuleBook rules, PriceBook prices, Shop shop, Map<String, CaseFile> cases, int draws, long seed) {
+        SensitivityStudy study = new SensitivityStudy(rules, prices, shop, cases, draws, seed);
         int copies = draws * DEVIATIONS.size();
         console.complain("answering " + Figures.count(cases.size(), "case") + " from "
                 + Figures.count(copies, "disturbed rule book") + "; Ctrl-C stops");

@@ -1,6 +1,5 @@
 package hingewise.terminal;
 
-import hingewise.assessment.Assessor;
 import hingewise.costing.MixedCurrencyException;
 import hingewise.diagnosis.CaseException;
 import hingewise.inference.CliqueLimitException;
@@ -105,7 +104,7 @@ public final class Terminal {
             Optional<String> instead = window.open(
                     () -> {
                         RuleBook read = rules.read();
-                        return new Assessor(read, Inputs.prices(Optional.empty(), read));
+                        return new FiguresOption().assessor(read);
                     },
                     DemoCases.find());
             instead.ifPresent(console::complain);

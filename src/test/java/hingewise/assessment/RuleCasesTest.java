@@ -8,6 +8,7 @@ import hingewise.casefile.Phone;
 import hingewise.casefile.Report;
 import hingewise.costing.PriceBook;
 import hingewise.costing.csv.PriceBookReader;
+import hingewise.costing.yaml.ShopReader;
 import hingewise.planning.Step;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.RuleCase;
@@ -28,7 +29,8 @@ class RuleCasesTest {
     Stream<DynamicTest> theShippedRulesAnswerTheirOwnCases() {
         RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
         PriceBook prices = PriceBookReader.readShipped(rules).priceBook().orElseThrow();
-        Assessor assessor = new Assessor(rules, prices);
+        Assessor assessor =
+                new Assessor(rules, prices, ShopReader.readShipped(rules).shop().orElseThrow());
         assertThat(rules.cases()).isNotEmpty();
         return rules.cases().stream()
                 .map(c -> DynamicTest.dynamicTest(c.id() + ": " + c.title(), () -> check(assessor, c)));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hingewise.costing.PriceBook;
 import hingewise.costing.csv.PriceBookReader;
+import hingewise.costing.yaml.ShopReader;
 import hingewise.diagnosis.RankedCause;
 import hingewise.diagnosis.Readings;
 import hingewise.rulebook.Cause;
@@ -61,7 +62,8 @@ class VignettesTest {
     private final RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
     private final PriceBook prices =
             PriceBookReader.readShipped(rules).priceBook().orElseThrow();
-    private final Assessor assessor = new Assessor(rules, prices);
+    private final Assessor assessor =
+            new Assessor(rules, prices, ShopReader.readShipped(rules).shop().orElseThrow());
 
     /** What is asked of an answer; each is counted over those vignettes that say something of it. */
     private enum Asked {

@@ -25,7 +25,7 @@ class CheapestCoverTest {
     @Test
     void noSubsetOfThePartsIsCheaper() {
         for (long seed = 1; seed <= 300; seed++) {
-            Shop shop = Shop.invented(new Random(seed));
+            Book shop = Book.invented(new Random(seed));
             Set<Part> bought = shop.cover();
             assertThat(renewed(bought))
                     .as("seed %d renews all that can be renewed", seed)
@@ -48,7 +48,7 @@ class CheapestCoverTest {
                 .assembly("one", Set.of("a"), Set.of("glue"))
                 .assembly("other", Set.of("b"), Set.of("glue"))
                 .assembly("glue", Set.of(), Set.of());
-        assertThat(new Shop(rules.book(), prices, List.of("part of a", "part of b")).cover())
+        assertThat(new Book(rules.book(), prices, List.of("part of a", "part of b")).cover())
                 .extracting(Part::id)
                 .containsExactly("one", "glue", "other");
     }
@@ -69,7 +69,7 @@ class CheapestCoverTest {
         }
         prices.put("glue", BigDecimal.ONE);
         rules.assembly("glue", Set.of(), Set.of());
-        assertThat(new Shop(rules.book(), prices, needed).cover())
+        assertThat(new Book(rules.book(), prices, needed).cover())
                 .extracting(Part::id)
                 .hasSize(41)
                 .noneMatch(id -> id.startsWith("dear"));
@@ -80,8 +80,8 @@ class CheapestCoverTest {
     }
 
     /** A rule book's parts and what they cost; a part without a price has no offer. */
-    private record Shop(RuleBook rules, Map<String, BigDecimal> prices, List<String> broken) {
-        static Shop invented(Random random) {
+    private record Book(RuleBook rules, Map<String, BigDecimal> prices, List<String> broken) {
+        static Book invented(Random random) {
             int causes = 1 + random.nextInt(5);
             int parts = 1 + random.nextInt(8);
             Rules rules = new Rules();
@@ -100,7 +100,7 @@ class CheapestCoverTest {
                     prices.put("p" + i, BigDecimal.valueOf(random.nextInt(2000), 2));
                 }
             }
-            return new Shop(
+            return new Book(
                     rules.book(),
                     prices,
                     IntStream.range(0, causes).mapToObj(i -> "part of c" + i).toList());
@@ -117,7 +117,7 @@ class CheapestCoverTest {
         }
 
         Set<Part> bundle(Part part) {
-            return new RepairCosts(rules, new PriceBook(List.of()), Rules.FAMILY).bundle(part);
+            return new RepairCosts(rules, new PriceBook(List.of()), Shops.plain(), Rules.FAMILY).bundle(part);
         }
 
         Optional<BigDecimal> price(Part part) {

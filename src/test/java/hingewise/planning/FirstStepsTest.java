@@ -7,6 +7,7 @@ import hingewise.casefile.Story;
 import hingewise.costing.Offer;
 import hingewise.costing.PriceBook;
 import hingewise.costing.RepairCosts;
+import hingewise.costing.Shops;
 import hingewise.diagnosis.Diagnostician;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Moment;
@@ -30,7 +31,7 @@ class FirstStepsTest {
         RuleBook book = rules.book();
         return new FirstSteps(
                         book,
-                        new RepairCosts(book, prices, Rules.FAMILY),
+                        new RepairCosts(book, prices, Shops.plain(), Rules.FAMILY),
                         Rules.FAMILY,
                         new Diagnostician(book).diagnose(story.told()))
                 .ranked();

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import hingewise.casefile.CaseFile;
 import hingewise.costing.PriceBook;
+import hingewise.costing.Shops;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Reliability;
 import hingewise.rulebook.RuleBook;
@@ -36,7 +37,7 @@ class SensitivityTest {
                 .collect(Collectors.toMap(c -> c.id(), c -> CaseFiles.of(c), (a, b) -> a, LinkedHashMap::new));
         ExecutorService workers = Executors.newFixedThreadPool(threads);
         try {
-            return new SensitivityStudy(book, new PriceBook(List.of()), cases, draws, SEED)
+            return new SensitivityStudy(book, new PriceBook(List.of()), Shops.plain(), cases, draws, SEED)
                     .under(deviation, workers, () -> {});
         } finally {
             workers.shutdownNow();
@@ -138,7 +139,7 @@ class SensitivityTest {
         List<Integer> told = new ArrayList<>();
         ExecutorService workers = Executors.newFixedThreadPool(2);
         try {
-            new SensitivityStudy(rules, new PriceBook(List.of()), Map.of(), 4, SEED)
+            new SensitivityStudy(rules, new PriceBook(List.of()), Shops.plain(), Map.of(), 4, SEED)
                     .under(.3, workers, () -> told.add(told.size()));
         } finally {
             workers.shutdownNow();
@@ -149,7 +150,8 @@ class SensitivityTest {
     @Test
     void anInterruptedStudyStops() {
         ExecutorService workers = Executors.newFixedThreadPool(1);
-        SensitivityStudy study = new SensitivityStudy(rules, new PriceBook(List.of()), Map.of(), 4, SEED);
+        SensitivityStudy study =
+                new SensitivityStudy(rules, new PriceBook(List.of()), Shops.plain(), Map.of(), 4, SEED);
         Thread.currentThread().interrupt();
         try {
             assertThatThrownBy(() -> study.under(.3, workers, () -> {})).isInstanceOf(InterruptedException.class);

@@ -203,7 +203,7 @@ public final class Rules {
     public RuleBook book() {
         return new RuleBook(
                 "invented",
-                new Bench("EUR", BigDecimal.valueOf(30), BigDecimal.valueOf(50), WHY),
+                new Bench("EUR", WHY),
                 new Words(
                         List.of(new Words.Chance(.5, "unlikely"), new Words.Chance(1, "likely")),
                         Map.of(),

@@ -62,7 +62,10 @@ class AssessJsonTest {
     void numbersAreThoseOfTheAssessmentToTheLastBit() throws IOException {
         RuleBook rules =
                 RuleBookReader.read(Path.of(Ran.SMALL_RULES)).ruleBook().orElseThrow();
-        Assessment assessment = new Assessor(rules, Inputs.prices(Optional.of(Path.of(Ran.SMALL_PRICES)), rules))
+        Assessment assessment = new Assessor(
+                        rules,
+                        Inputs.prices(Optional.of(Path.of(Ran.SMALL_PRICES)), rules),
+                        Inputs.shop(Optional.of(Path.of(Ran.SMALL_SHOP)), rules))
                 .assess(CaseFileStore.read(Path.of(CASE)));
         JsonNode answer = json(Ran.small("assess", CASE, "--json"));
         for (int c = 0; c < assessment.diagnosis().causes().size(); c++) {

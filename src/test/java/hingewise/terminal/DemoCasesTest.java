@@ -9,6 +9,7 @@ import hingewise.casefile.CaseFile;
 import hingewise.casefile.Entry;
 import hingewise.casefile.store.CaseFileStore;
 import hingewise.costing.csv.PriceBookReader;
+import hingewise.costing.yaml.ShopReader;
 import hingewise.diagnosis.Course;
 import hingewise.report.ConditionNote;
 import hingewise.report.NoteWriter;
@@ -35,8 +36,10 @@ class DemoCasesTest {
     private static final String PLUG = "inner-connector-loose";
     private static final String COIL = "coil-torn";
     private RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
-    private Assessor assessor =
-            new Assessor(rules, PriceBookReader.readShipped(rules).priceBook().orElseThrow());
+    private Assessor assessor = new Assessor(
+            rules,
+            PriceBookReader.readShipped(rules).priceBook().orElseThrow(),
+            ShopReader.readShipped(rules).shop().orElseThrow());
 
     static List<Path> all() throws IOException {
         try (Stream<Path> files = Files.list(FOLDER)) {

@@ -14,6 +14,8 @@ import java.util.Optional;
 record Ran(int exit, String out, String err) {
     static final String SMALL_RULES = Path.of("src/test/resources/rules-small").toString();
     static final String SMALL_PRICES = SMALL_RULES + "/prices.csv";
+    static final String SMALL_SHOP =
+            Path.of("src/test/resources/shop-small/shop.yaml").toString();
     static final Look PLAIN = new Look(false, true);
 
     /** Runs a command with the rule book that comes with the program, in UTF-8, without a terminal. */
@@ -33,6 +35,8 @@ record Ran(int exit, String out, String err) {
         if (all.get(0).equals("assess")) {
             all.add("--prices");
             all.add(SMALL_PRICES);
+            all.add("--shop");
+            all.add(SMALL_SHOP);
         }
         return run(look, all.toArray(String[]::new));
     }

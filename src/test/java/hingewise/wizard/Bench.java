@@ -2,6 +2,7 @@ package hingewise.wizard;
 
 import hingewise.assessment.Assessor;
 import hingewise.costing.csv.PriceBookReader;
+import hingewise.costing.yaml.ShopReader;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.Reading;
 import hingewise.rulebook.yaml.RuleBookReader;
@@ -36,7 +37,10 @@ public final class Bench {
         Reading reading = RuleBookReader.readShipped();
         RuleBook rules = reading.ruleBook().orElseThrow(() -> new AssertionError(reading.problems()));
         var prices = PriceBookReader.readShipped(rules);
-        return new Assessor(rules, prices.priceBook().orElseThrow(() -> new AssertionError(prices.problems())));
+        return new Assessor(
+                rules,
+                prices.priceBook().orElseThrow(() -> new AssertionError(prices.problems())),
+                ShopReader.readShipped(rules).shop().orElseThrow());
     }
 
     public static Setup setup(Path cases, List<Path> demos, Background reckoning, Background keeping) {

@@ -6,7 +6,6 @@ import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Grounds;
 import hingewise.rulebook.Reliability;
 import hingewise.rulebook.Words;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -59,7 +58,7 @@ final class BookReader {
         Optional<Believed> believed = block("reliability", BookReader::believed);
         return new Book(
                 title,
-                bench.orElse(new Bench("", BigDecimal.ZERO, BigDecimal.ZERO, NONE)),
+                bench.orElse(new Bench("", NONE)),
                 words.orElse(new Words(List.of(), Map.of(), Map.of(), NONE)),
                 believed.map(Believed::kinds).orElse(Map.of()),
                 believed.map(Believed::repeat).orElse(Range.CHANCE.lowest().doubleValue()),
@@ -112,8 +111,7 @@ final class BookReader {
                                     ? "Did you mean \"" + upper + "\"?"
                                     : "Write an ISO 4217 code such as EUR.");
         }
-        return new Bench(
-                code.orElse(""), fields.money("labour-per-hour"), fields.money("price-of-failure"), fields.grounds());
+        return new Bench(code.orElse(""), fields.grounds());
     }
 
     /** The currency if it is there and right; otherwise it is told when the bench is read. */

@@ -1,5 +1,6 @@
 package hingewise.rulebook.yaml;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -12,13 +13,24 @@ import java.util.OptionalInt;
  * @param rates words for rates; empty when they could not be read
  * @param decimals of the bench's currency; empty when it is not known
  */
-record Context(
+public record Context(
         Problems problems,
         Entries entries,
         boolean whole,
         Optional<Map<String, Double>> strengths,
         Optional<Map<String, Double>> rates,
         OptionalInt decimals) {
+    /** For reading a file beside the rule book. */
+    public static Context beside(Problems problems, int decimals) {
+        return new Context(
+                problems,
+                Entries.of(List.of(), problems),
+                true,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalInt.of(decimals));
+    }
+
     static Context before(Problems problems, Entries entries, boolean whole) {
         return new Context(problems, entries, whole, Optional.empty(), Optional.empty(), OptionalInt.empty());
     }

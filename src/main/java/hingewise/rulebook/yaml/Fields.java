@@ -18,7 +18,7 @@ import java.util.function.Function;
  * it so that reading goes on; the rule book is then never handed out. Once all keys are read, those that nobody asked
  * for are told as well.
  */
-final class Fields {
+public final class Fields {
     private final Context context;
     private final Values values;
     private final String owner;
@@ -38,7 +38,7 @@ final class Fields {
      * @param owner what the block describes, for messages
      * @return nothing when the node is no block
      */
-    static <T> Optional<T> read(Context context, Node node, String owner, Function<Fields, T> body) {
+    public static <T> Optional<T> read(Context context, Node node, String owner, Function<Fields, T> body) {
         if (!(node instanceof Node.Mapping block)) {
             context.problems()
                     .add(node.place(), owner + " is " + node.form(), "Write its keys with their values below it.");
@@ -82,25 +82,25 @@ final class Fields {
         });
     }
 
-    Context context() {
+    public Context context() {
         return context;
     }
 
-    Values values() {
+    public Values values() {
         return values;
     }
 
     /** Tells a problem at a key of this block. */
-    void problem(String key, String what, String advice) {
+    public void problem(String key, String what, String advice) {
         context.problems().add(block.placeOf(key), what, advice);
     }
 
-    Optional<Node> optional(String key) {
+    public Optional<Node> optional(String key) {
         asked.add(key);
         return block.member(key).map(Node.Member::value);
     }
 
-    Optional<Node> required(String key) {
+    public Optional<Node> required(String key) {
         Optional<Node> node = optional(key);
         if (node.isEmpty()) {
             context.problems().add(block.place(), owner + " has no " + Quoted.of(key), "Add \"" + key + ": …\" to it.");
@@ -126,11 +126,11 @@ final class Fields {
         return this;
     }
 
-    String text(String key) {
+    public String text(String key) {
         return required(key).flatMap(values::text).orElse("");
     }
 
-    BigDecimal number(String key, Range range) {
+    public BigDecimal number(String key, Range range) {
         return required(key).flatMap(n -> values.number(n, range)).orElse(range.lowest());
     }
 
@@ -148,7 +148,7 @@ final class Fields {
         return number("minutes", Range.MINUTES).doubleValue();
     }
 
-    BigDecimal money(String key) {
+    public BigDecimal money(String key) {
         return required(key).flatMap(values::money).orElse(BigDecimal.ZERO);
     }
 
@@ -182,7 +182,7 @@ final class Fields {
     }
 
     /** A list without repetitions; empty when the key is left out. */
-    <T> Set<T> set(String key, Function<Node, Optional<T>> item) {
+    public <T> Set<T> set(String key, Function<Node, Optional<T>> item) {
         Set<T> result = new LinkedHashSet<>();
         for (Node node : list(key)) {
             Optional<T> value = item.apply(node);
@@ -214,12 +214,12 @@ final class Fields {
     }
 
     /** Takes one member of a block into the map that is being made of it. */
-    interface Taker<T> {
+    public interface Taker<T> {
         void take(Node.Member member, Map<String, T> result);
     }
 
     /** A block whose keys are free; empty when the key is left out. */
-    <T> Map<String, T> map(String key, Taker<T> taker) {
+    public <T> Map<String, T> map(String key, Taker<T> taker) {
         Map<String, T> result = new LinkedHashMap<>();
         Optional<Node> node = optional(key);
         if (node.isPresent() && node.get() instanceof Node.Mapping mapping) {

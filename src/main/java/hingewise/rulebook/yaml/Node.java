@@ -3,9 +3,10 @@ package hingewise.rulebook.yaml;
 import hingewise.plain.Quoted;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** A YAML value that knows where it stands. */
-sealed interface Node {
+public sealed interface Node {
     /** The line it is written on; for a list or block under a key, the line of the key. */
     Place place();
 
@@ -68,12 +69,20 @@ sealed interface Node {
         }
 
         /** The first member of this key. */
-        Optional<Member> member(String key) {
+        public Optional<Member> member(String key) {
             return members.stream().filter(m -> m.key().equals(key)).findFirst();
         }
 
+        /** The same block without the members of other keys. */
+        public Mapping only(Set<String> keys) {
+            return new Mapping(
+                    place,
+                    under,
+                    members.stream().filter(m -> keys.contains(m.key())).toList());
+        }
+
         /** Where the key stands, or the block if it is not there. */
-        Place placeOf(String key) {
+        public Place placeOf(String key) {
             return member(key).map(Member::place).orElse(place);
         }
     }

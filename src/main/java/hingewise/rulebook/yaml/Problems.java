@@ -8,14 +8,14 @@ import java.util.Comparator;
 import java.util.List;
 
 /** Collects what is wrong while reading goes on. */
-final class Problems {
+public final class Problems {
     /** So many words may be compared in search of near ones; then a large broken file is still refused quickly. */
     private static final int MOST_COMPARISONS = 1_000_000;
 
     private final List<Problem> found = new ArrayList<>();
     private int comparisons;
 
-    void add(Place at, String what, String advice) {
+    public void add(Place at, String what, String advice) {
         found.add(new Problem(Severity.ERROR, at.file(), at.line(), what, advice));
     }
 
@@ -24,7 +24,7 @@ final class Problems {
      *
      * @param noun what it should have been, such as "a component"
      */
-    void unknown(Place at, String word, String noun, Collection<String> known) {
+    public void unknown(Place at, String word, String noun, Collection<String> known) {
         add(at, Quoted.of(word) + " is not " + noun, advice(word, known));
     }
 
@@ -38,11 +38,11 @@ final class Problems {
                 : "Define it, or write one that is defined.";
     }
 
-    boolean isEmpty() {
+    public boolean isEmpty() {
         return found.isEmpty();
     }
 
-    List<Problem> sorted() {
+    public List<Problem> sorted() {
         return found.stream()
                 .distinct()
                 .sorted(Comparator.comparing(Problem::file).thenComparingInt(Problem::line))

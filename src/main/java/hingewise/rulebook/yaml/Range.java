@@ -3,7 +3,7 @@ package hingewise.rulebook.yaml;
 import java.math.BigDecimal;
 
 /** The numbers that may stand somewhere. */
-enum Range {
+public enum Range {
     /** A link, a reliability, a cure, a damage: nothing is impossible and nothing is certain. */
     CHANCE(".001", ".999"),
     /** A base rate, a leak, how common a history is. */
@@ -12,7 +12,12 @@ enum Range {
     UP_TO(".00001", "1"),
     /** Hands-on minutes; the upper end is a working week. */
     MINUTES("0", "2400"),
-    MONEY("0", "1000000");
+    MONEY("0", "1000000"),
+    /** A share of a price, or a chance that may be none. */
+    SHARE("0", ".999"),
+    DAYS("0", "365"),
+    /** What one unit of a currency is worth in another. */
+    EXCHANGE(".000001", "1000000");
 
     private final BigDecimal low;
     private final BigDecimal high;

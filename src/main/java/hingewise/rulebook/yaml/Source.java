@@ -11,11 +11,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * A file of a rule book, as text.
+ * A file in YAML, as text.
  *
  * @param name as the user names it
  */
-record Source(String name, String text) {
+public record Source(String name, String text) {
     /** Largest file that is read. A rule book is written by hand: hundreds of rules make a tenth of this. */
     static final int LARGEST_BYTES = 4 * 1024 * 1024;
 
@@ -23,25 +23,33 @@ record Source(String name, String text) {
     static final int LONGEST_LINE = 10_000;
 
     /** Reads the file, without holding more than {@link #LARGEST_BYTES} of it. */
-    static Source read(String name, Path path) throws Refusal {
+    public static Source read(String name, Path path) throws Refusal {
         Place file = new Place(name, 0);
         try {
             if (!Files.isRegularFile(path)) {
-                throw new Refusal(file, "this is not a file", "Move it out of the rule book's folder.");
+                throw new Refusal(
+                        file,
+                        "this is not a file",
+                        "Name an ordinary file, or move this out of the rule book's folder.");
             }
             if (Files.size(path) > LARGEST_BYTES) {
                 throw tooLarge(file);
             }
             try (InputStream in = Files.newInputStream(path)) {
-                byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
-                if (bytes.length > LARGEST_BYTES) {
-                    throw tooLarge(file);
-                }
-                return new Source(name, checked(name, decoded(name, bytes)));
+                return read(name, in);
             }
         } catch (IOException e) {
             throw new Refusal(file, "the file cannot be read", "See that it is there and may be read by you.");
         }
+    }
+
+    /** Reads what is still to come, without holding more than {@link #LARGEST_BYTES} of it. */
+    public static Source read(String name, InputStream in) throws IOException, Refusal {
+        byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
+        if (bytes.length > LARGEST_BYTES) {
+            throw tooLarge(new Place(name, 0));
+        }
+        return new Source(name, checked(name, decoded(name, bytes)));
     }
 
     int lines() {
@@ -49,7 +57,7 @@ record Source(String name, String text) {
     }
 
     private static Refusal tooLarge(Place file) {
-        return new Refusal(file, "the file is larger than 4 MiB", "Divide it, or take out what is not a rule.");
+        return new Refusal(file, "the file is larger than 4 MiB", "Divide it, or take out what does not belong in it.");
     }
 
     private static String decoded(String name, byte[] bytes) throws Refusal {

@@ -18,8 +18,8 @@ import org.yaml.snakeyaml.error.YAMLException;
  * {@code 010}): what they mean is the business of whoever reads them. What YAML offers beyond keys, lists and values
  * (anchors, tags, several documents) is refused.
  */
-final class TreeParser {
-    /** Deeper than anything in a rule book, which needs six. */
+public final class TreeParser {
+    /** Deeper than anything this program reads, which needs six. */
     private static final int DEEPEST = 12;
 
     private final Source source;
@@ -33,7 +33,7 @@ final class TreeParser {
     }
 
     /** The one document in the text; nothing when the text is empty. */
-    static Optional<Node> parse(Source source) throws Refusal {
+    public static Optional<Node> parse(Source source) throws Refusal {
         LoaderOptions limits = new LoaderOptions();
         limits.setCodePointLimit(Source.LARGEST_BYTES);
         YAMLFactory factory = YAMLFactory.builder().loaderOptions(limits).build();
@@ -74,7 +74,7 @@ final class TreeParser {
                 throw new Refusal(
                         place,
                         "this is nested more than " + DEEPEST + " levels deep",
-                        "Compare with rules/README.md: nothing in a rule book is so deep.");
+                        "Compare with the format: nothing in it is so deep.");
             }
             return token == JsonToken.START_OBJECT ? mapping(from, under, depth) : sequence(from, under, depth);
         }

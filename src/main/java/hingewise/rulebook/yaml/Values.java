@@ -10,7 +10,7 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /** Single values: each is read or told as a problem, and then empty. */
-record Values(Context context) {
+public record Values(Context context) {
     /** Plain decimals only: YAML would take 010 for eight, 1_000 for a thousand and 0x1F for 31. */
     private static final Pattern PLAIN_NUMBER = Pattern.compile("-?((0|[1-9][0-9]*)(\\.[0-9]+)?|\\.[0-9]+)");
 
@@ -23,7 +23,7 @@ record Values(Context context) {
         return WORD.matcher(text).matches();
     }
 
-    Optional<String> scalar(Node node, String wanted) {
+    public Optional<String> scalar(Node node, String wanted) {
         if (node instanceof Node.Scalar s && !s.text().isEmpty()) {
             return Optional.of(s.text());
         }
@@ -34,7 +34,7 @@ record Values(Context context) {
         return Optional.empty();
     }
 
-    Optional<String> text(Node node) {
+    public Optional<String> text(Node node) {
         Optional<String> text = scalar(node, "a text");
         if (text.isPresent() && Quoted.line(text.get()).indexOf('\uFFFD') >= 0) {
             problem(node, Quoted.of(text.get()) + " has characters that cannot be seen", "Type it afresh.");
@@ -42,7 +42,7 @@ record Values(Context context) {
         return text;
     }
 
-    Optional<BigDecimal> number(Node node, Range range) {
+    public Optional<BigDecimal> number(Node node, Range range) {
         return scalar(node, "a number").flatMap(t -> number(node, t, range, "a number"));
     }
 
@@ -98,7 +98,7 @@ record Values(Context context) {
         return Optional.of(number);
     }
 
-    Optional<BigDecimal> money(Node node) {
+    public Optional<BigDecimal> money(Node node) {
         Optional<BigDecimal> amount = number(node, Range.MONEY);
         if (amount.isPresent() && amount.get().scale() > context.decimals().orElse(Integer.MAX_VALUE)) {
             int decimals = context.decimals().orElse(0);
@@ -156,7 +156,7 @@ record Values(Context context) {
         }
     }
 
-    void problem(Node node, String what, String advice) {
+    public void problem(Node node, String what, String advice) {
         context.problems().add(node.place(), what, advice);
     }
 }

@@ -68,7 +68,8 @@ class RefusedFilesTest {
         Files.createDirectory(folder.resolve("odd.yaml"));
         assertThat(read().problems())
                 .extracting(Problem::text)
-                .containsExactly("odd.yaml: this is not a file. Move it out of the rule book's folder.");
+                .containsExactly(
+                        "odd.yaml: this is not a file. Name an ordinary file, or move this out of the rule book's folder.");
     }
 
     @Test
@@ -96,7 +97,8 @@ class RefusedFilesTest {
         }
         assertThat(read().problems())
                 .extracting(Problem::text)
-                .containsExactly("odd.yaml: the file is larger than 4 MiB. Divide it, or take out what is not a rule.");
+                .containsExactly(
+                        "odd.yaml: the file is larger than 4 MiB. Divide it, or take out what does not belong in it.");
     }
 
     @Test

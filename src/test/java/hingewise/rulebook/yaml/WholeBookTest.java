@@ -18,7 +18,6 @@ import hingewise.rulebook.RuleCase.Seen;
 import hingewise.rulebook.Sign;
 import hingewise.rulebook.Words;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -40,7 +39,6 @@ class WholeBookTest {
     void benchWordsAndReliabilityAreTakenAsWritten() {
         assertThat(book.title()).isEqualTo("A small rule book");
         assertThat(book.bench().currency()).isEqualTo("EUR");
-        assertThat(book.bench().labourPerHour()).isEqualTo(new BigDecimal("32.00"));
         assertThat(book.words().chances()).contains(new Words.Chance(.3, "possible"));
         assertThat(book.words().strengths())
                 .containsExactly(entry("rarely", .025), entry("half", .5), entry("most", .8));

@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.costing.yaml;
+
+import org.jspecify.annotations.NullMarked;
