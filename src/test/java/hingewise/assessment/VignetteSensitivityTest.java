@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hingewise.casefile.CaseFile;
 import hingewise.costing.PriceBook;
+import hingewise.costing.Shop;
 import hingewise.costing.csv.PriceBookReader;
+import hingewise.costing.yaml.ShopReader;
 import hingewise.review.Sensitivity;
 import hingewise.review.SensitivityStudy;
 import hingewise.rulebook.RuleBook;
@@ -32,6 +34,7 @@ class VignetteSensitivityTest {
     private final RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
     private final PriceBook prices =
             PriceBookReader.readShipped(rules).priceBook().orElseThrow();
+    private final Shop shop = ShopReader.readShipped(rules).shop().orElseThrow();
 
     @Test
     void whetherAnythingIsOrderedStaysInNineOfTenDraws() throws IOException, InterruptedException {
@@ -39,7 +42,7 @@ class VignetteSensitivityTest {
         double of = 0;
         for (String part : List.of("mending.yaml", "held-out.yaml")) {
             Map<String, CaseFile> cases = cases(part);
-            SensitivityStudy study = new SensitivityStudy(rules, prices, cases, DRAWS, SEED);
+            SensitivityStudy study = new SensitivityStudy(rules, prices, shop, cases, DRAWS, SEED);
             ExecutorService workers =
                     Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
             try {
