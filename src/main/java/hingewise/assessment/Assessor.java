@@ -50,7 +50,7 @@ public final class Assessor {
     public Assessment assess(CaseFile file) {
         Diagnosis diagnosis = new Diagnostician(rules).diagnose(file);
         String family = file.phone().family();
-        RepairCosts costs = new RepairCosts(rules, prices, shop, family);
+        RepairCosts costs = new RepairCosts(rules, prices, shop, file.phone());
         PartsList parts = new PartsChooser(rules, costs).choose(diagnosis);
         List<Step> steps = new FirstSteps(rules, costs, family, diagnosis).ranked();
         List<ShownCaution> cautions = cautions(diagnosis, steps, parts.order());

@@ -30,6 +30,9 @@ final class BrokenComponents {
     /** However cheap a part is, it is not ordered for what is hardly likelier than not: one looks first. */
     private static final double LIKELY = .6;
 
+    /** What is less likely is not spoken of. */
+    private static final double NOW_AND_THEN = .25;
+
     /** A cause that leaves the component about as likely broken as before is no rival. */
     private static final double EXPLAINED_AWAY = .75;
 
@@ -66,23 +69,25 @@ final class BrokenComponents {
 
     private void sort(String component, List<Cause> causes) {
         List<Part> parts = costs.partsRenewing(component);
+        if (parts.isEmpty()) {
+            return;
+        }
         double chance = diagnosis.chanceOfAny(causes.stream().map(Cause::id).toList());
-        if (parts.isEmpty() || chance < LIKELY) {
+        if (chance < NOW_AND_THEN) {
             return;
         }
-        double price = parts.stream()
-                .flatMap(p -> costs.bundlePrice(p).stream())
-                .min(Comparator.naturalOrder())
-                .map(BrokenComponents::amount)
-                .orElse(0.0);
-        if (chance * failure <= (1 - chance) * price) {
-            return;
-        }
+        Optional<Part> cheapest = parts.stream()
+                .filter(p -> costs.bundlePrice(p).isPresent())
+                .min(Comparator.comparing(p -> costs.bundlePrice(p).orElseThrow()));
+        Money bundle = cheapest.flatMap(costs::bundlePrice)
+                .orElse(Money.zero(costs.shop().currency()));
+        double price = amount(bundle);
         Optional<Confirmation> first = tryFirst(causes, parts, price);
-        if (first.isPresent()) {
-            held.add(new HeldPart(component, leading(causes), first.get()));
-        } else {
+        if (first.isEmpty() && chance >= LIKELY && chance * failure > (1 - chance) * price) {
             sureEnough.put(component, leading(causes));
+        } else {
+            Regret regret = costs.regret(cheapest.flatMap(p -> costs.offer(p.id())), bundle, chance);
+            held.add(new HeldPart(component, leading(causes), first, chance, regret));
         }
     }
 

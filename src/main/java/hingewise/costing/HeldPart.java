@@ -1,17 +1,20 @@
 package hingewise.costing;
 
 import hingewise.rulebook.Confirmation;
+import java.util.Optional;
 import java.util.Set;
 
 /**
- * A component that looks broken enough to order for, and a try that should come first: if the try cures another cause of
- * the same signs, the order would have been in vain.
+ * A component that may be broken, and for which nothing is to be ordered yet.
  *
  * @param component id of the component
  * @param causes ids of the causes it would be ordered for
- * @param until what to try first
+ * @param until what to try first, because it may make the order needless; empty where it only is not sure enough
+ * @param chance that it is broken, in 0–1
+ * @param regret what may be lost by ordering for it now, and by waiting
  */
-public record HeldPart(String component, Set<String> causes, Confirmation until) {
+public record HeldPart(
+        String component, Set<String> causes, Optional<Confirmation> until, double chance, Regret regret) {
     public HeldPart {
         causes = Set.copyOf(causes);
     }

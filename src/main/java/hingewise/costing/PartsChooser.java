@@ -1,18 +1,17 @@
 package hingewise.costing;
 
 import hingewise.diagnosis.Diagnosis;
-import hingewise.rulebook.Part;
 import hingewise.rulebook.RuleBook;
-import java.math.BigDecimal;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.joda.money.Money;
 
-/** The cheapest parts that renew what is sure enough to be broken; labour is not weighed yet. */
+/** The cheapest parts that renew what is sure enough to be broken. */
 public final class PartsChooser {
     private final RuleBook rules;
     private final RepairCosts costs;
@@ -25,28 +24,49 @@ public final class PartsChooser {
     /** What to order now, and what to hold back until something was tried. */
     public PartsList choose(Diagnosis diagnosis) {
         BrokenComponents components = new BrokenComponents(rules, costs, diagnosis);
-        return new PartsList(order(components.sureEnough()), components.held());
+        Map<String, Set<String>> broken = components.sureEnough();
+        if (broken.isEmpty()) {
+            return new PartsList(List.of(), components.held(), Optional.empty(), Optional.empty());
+        }
+        Purchasing purchasing = new Purchasing(costs, diagnosis.readings().open());
+        Purchase purchase = purchasing.cheapest(broken.keySet());
+        Set<String> renewed = purchase.renews();
+        return new PartsList(
+                lines(purchase, broken, diagnosis),
+                components.held().stream()
+                        .filter(h -> !renewed.contains(h.component()))
+                        .toList(),
+                Optional.of(purchase),
+                purchasing.runnerUp(broken.keySet(), purchase));
     }
 
-    private List<OrderLine> order(Map<String, Set<String>> broken) {
-        Map<String, List<Part>> renewing = new LinkedHashMap<>();
-        broken.keySet().forEach(component -> renewing.put(component, costs.partsRenewing(component)));
-        Set<Part> bought = new CheapestCover(renewing, rules.parts().values(), costs::bundle, this::price).parts();
-        Map<Part, Set<String>> causes = new LinkedHashMap<>();
-        bought.forEach(part -> causes.put(part, new TreeSet<>()));
-        for (Part part : bought) {
-            Set<String> own = part.renews().stream()
+    private List<OrderLine> lines(Purchase purchase, Map<String, Set<String>> broken, Diagnosis diagnosis) {
+        Map<String, Set<String>> causes = new TreeMap<>();
+        for (Purchase.Line line : purchase.lines()) {
+            Set<String> own = line.part().renews().stream()
                     .flatMap(component -> broken.getOrDefault(component, Set.of()).stream())
                     .collect(Collectors.toSet());
-            costs.bundle(part)
-                    .forEach(p -> causes.getOrDefault(p, new TreeSet<>()).addAll(own));
+            costs.bundle(line.part())
+                    .forEach(p -> causes.computeIfAbsent(p.id(), id -> new TreeSet<>())
+                            .addAll(own));
         }
-        return causes.entrySet().stream()
-                .map(e -> new OrderLine(e.getKey(), 1, costs.offer(e.getKey().id()), e.getValue()))
+        Map<Set<String>, Double> chances =
+                causes.values().stream().distinct().collect(Collectors.toMap(c -> c, diagnosis::chanceOfAny));
+        return purchase.lines().stream()
+                .map(line -> {
+                    Set<String> own = causes.getOrDefault(line.part().id(), Set.of());
+                    double chance = chances.getOrDefault(own, 0.0);
+                    Money goods = line.offer()
+                            .map(Offer::goods)
+                            .orElse(Money.zero(costs.shop().currency()));
+                    return new OrderLine(
+                            line.part(),
+                            line.offer().map(Offer::quantity).orElse(1),
+                            line.offer(),
+                            own,
+                            chance,
+                            costs.regret(line.offer(), goods, chance));
+                })
                 .toList();
-    }
-
-    private Optional<BigDecimal> price(Part part) {
-        return costs.offer(part.id()).map(offer -> offer.price().getAmount());
     }
 }

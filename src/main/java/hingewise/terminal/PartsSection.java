@@ -43,8 +43,10 @@ final class PartsSection {
             page.hanging(
                     0,
                     "wait ",
-                    "Do not order for \"" + label(rules, held) + "\" before \""
-                            + held.until().label() + "\": it may make the order needless.");
+                    "Do not order for \"" + label(rules, held) + "\" "
+                            + held.until()
+                                    .map(u -> "before \"" + u.label() + "\": it may make the order needless.")
+                                    .orElse("(" + Figures.percent(held.chance()) + ") before it is surer."));
         }
         if (invented && !parts.isEmpty()) {
             page.faint(0, "Prices are from the bundled demo price book: invented. Use your own with --prices FILE.");

@@ -158,6 +158,11 @@ public final class Rules {
 
     /** A part that renews what this cause is a fault of. */
     public Rules partFor(String id, String cause) {
+        return partFor(id, cause, Optional.empty());
+    }
+
+    /** The same, fitted in a state of opening. */
+    public Rules partFor(String id, String cause, Optional<String> state) {
         parts.put(
                 id,
                 new Part(
@@ -166,7 +171,7 @@ public final class Rules {
                         Part.Form.SINGLE,
                         Set.of("part of " + cause),
                         Set.of(),
-                        Optional.empty(),
+                        state,
                         30,
                         Set.of(FAMILY),
                         WHY));

@@ -97,8 +97,10 @@ final class NotePage extends VBox {
     private List<Label> held(Assessment assessment) {
         return assessment.parts().held().stream()
                 .map(h -> Ui.text(
-                        "Wait: do not order for \"" + causes(h.causes()) + "\" before \""
-                                + h.until().label() + "\": it may make the order needless.",
+                        "Wait: do not order for \"" + causes(h.causes()) + "\" "
+                                + h.until()
+                                        .map(u -> "before \"" + u.label() + "\": it may make the order needless.")
+                                        .orElse("before it is surer."),
                         "note"))
                 .toList();
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hingewise.costing.Offer;
 import hingewise.costing.OrderLine;
+import hingewise.costing.Regret;
 import hingewise.rulebook.Part;
 import hingewise.wizard.Bench;
 import java.util.List;
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PartsCsvTest {
     private static final Part PART = Bench.rules().parts().values().iterator().next();
+    private static final Regret NONE = new Regret(Money.parse("EUR 0"), Money.parse("EUR 0"));
 
     @Test
     void oneLineAPartEndsInCarriageReturnAndLineFeed() {
@@ -34,12 +36,12 @@ class PartsCsvTest {
 
     @Test
     void aPartWithoutAnOfferLeavesItsCellsEmpty() {
-        OrderLine line = new OrderLine(PART, 1, Optional.empty(), Set.of("a"));
+        OrderLine line = new OrderLine(PART, 1, Optional.empty(), Set.of("a"), 1, NONE);
         assertThat(PartsCsv.of(List.of(line), id -> id)).endsWith(",1,,,,,,a\r\n");
     }
 
     private static OrderLine line(String supplier) {
         Offer offer = new Offer(PART.id(), supplier, Money.parse("EUR 12.50"), "service", 3, 0);
-        return new OrderLine(PART, 2, Optional.of(offer), Set.of("b", "a"));
+        return new OrderLine(PART, 2, Optional.of(offer), Set.of("b", "a"), 1, NONE);
     }
 }
