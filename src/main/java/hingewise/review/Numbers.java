@@ -95,6 +95,8 @@ final class Numbers {
                 rules.lapses(),
                 rules.grades(),
                 rules.marginals(),
+                rules.languages(),
+                rules.hints(),
                 rules.cases());
     }
 
@@ -164,6 +166,8 @@ final class Numbers {
                 o.repeat(),
                 reliability(o.id(), o.reliability()),
                 o.families(),
+                o.pictures(),
+                o.phrases(),
                 o.grounds());
     }
 

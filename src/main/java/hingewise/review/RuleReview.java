@@ -21,6 +21,7 @@ public final class RuleReview {
                         Marginals.of(rules),
                         Unexercised.of(rules),
                         Lengths.of(rules),
+                        SharedPhrases.of(rules),
                         Entanglement.remarks(entanglements))
                 .flatMap(List::stream)
                 .toList();

@@ -21,6 +21,8 @@ import java.util.Set;
  * @param repeat chance that a repeated look by the same person repeats the reading instead of making it afresh
  * @param reliability how far each kind of evidence is believed, complete over all kinds
  * @param families families it is asked of
+ * @param pictures whether the pictures of a listing show it or avoid it
+ * @param phrases how sellers write about it
  */
 public record Observation(
         String id,
@@ -37,6 +39,8 @@ public record Observation(
         double repeat,
         Map<EvidenceKind, Reliability> reliability,
         Set<String> families,
+        boolean pictures,
+        Phrases phrases,
         Grounds grounds) {
     public Observation {
         moments = Set.copyOf(moments);

@@ -32,6 +32,8 @@ public record RuleBook(
         Map<String, Lapse> lapses,
         Map<String, Grade> grades,
         Map<String, Marginal> marginals,
+        Map<String, Language> languages,
+        Map<String, Hint> hints,
         List<RuleCase> cases) {
     public RuleBook {
         reliability = Map.copyOf(reliability);
@@ -48,6 +50,8 @@ public record RuleBook(
         lapses = Ordered.copyOf(lapses);
         grades = Ordered.copyOf(grades);
         marginals = Ordered.copyOf(marginals);
+        languages = Ordered.copyOf(languages);
+        hints = Ordered.copyOf(hints);
         cases = List.copyOf(cases);
     }
 

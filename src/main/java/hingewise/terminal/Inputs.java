@@ -7,10 +7,16 @@ import hingewise.costing.PriceBook;
 import hingewise.costing.Shop;
 import hingewise.costing.csv.PriceBookReader;
 import hingewise.costing.yaml.ShopReader;
+import hingewise.plain.Guessed;
+import hingewise.plain.Quoted;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.Problem;
 import hingewise.rulebook.yaml.Reading;
 import hingewise.rulebook.yaml.RuleBookReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +24,8 @@ import java.util.stream.Stream;
 
 /** Reads what a command works on, or refuses with everything that is wrong with it. */
 final class Inputs {
+    private static final int LARGEST_TEXT = 1024 * 1024;
+
     private Inputs() {}
 
     static Reading reading(Optional<Path> folder) {
@@ -46,6 +54,20 @@ final class Inputs {
     static Shop shop(Optional<Path> file, RuleBook rules) {
         var reading = file.map(f -> ShopReader.read(f, rules)).orElseGet(() -> ShopReader.readShipped(rules));
         return reading.shop().orElseThrow(() -> new Refusal(ExitCode.BAD_INPUT, reading.problems()));
+    }
+
+    /** A text from a file, or from the standard input when it is called "-". */
+    static Guessed text(String file) {
+        String name = file.equals("-") ? "the standard input" : Quoted.line(file);
+        try (InputStream in = file.equals("-") ? System.in : Files.newInputStream(Path.of(file))) {
+            byte[] bytes = in.readNBytes(LARGEST_TEXT + 1);
+            if (bytes.length > LARGEST_TEXT) {
+                throw Refusal.badInput(name + " is larger than 1 MiB, which is no listing; give it the text alone");
+            }
+            return Guessed.decode(bytes);
+        } catch (IOException | InvalidPathException e) {
+            throw Refusal.badInput(name + " cannot be read; see that it is there and may be read by you");
+        }
     }
 
     static CaseFile caseFile(Path file) {

@@ -34,6 +34,7 @@ public final class Terminal {
                 .addSubcommand(new ExplainCommand(console))
                 .addSubcommand(new ExportNetworkCommand(console))
                 .addSubcommand(new NoteCommand(console))
+                .addSubcommand(new ReadCommand(console))
                 .addSubcommand(new NewCommand(console))
                 .addSubcommand(new RecordCommand(console))
                 .addSubcommand(new HistoryCommand(console))

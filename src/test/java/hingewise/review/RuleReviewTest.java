@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -167,5 +169,15 @@ class RuleReviewTest {
                 .filteredOn(r -> r.section().equals("cases"))
                 .extracting(Remark::what)
                 .containsExactly("case blobs: its largest clique has 19 yes/no variables, more than 18");
+    }
+
+    @Test
+    void aPhraseOfTwoObservationsIsNamed() throws IOException {
+        String words = "languages:\n  en:\n    label: English\n    stemming: english\n    common: [the]\n"
+                + "    sets: {screen: [screen]}\n" + GROUNDS;
+        Small book = Small.book();
+        Matcher leaks = Pattern.compile("\n    leak:").matcher(book.text());
+        Small two = new Small(leaks.replaceAll("\n    phrases: {en: {yes: ['@screen black']}}\n    leak:") + words);
+        assertThat(remarks(two)).anyMatch(r -> r.contains("its phrase \"@screen black\" stands under"));
     }
 }

@@ -89,6 +89,8 @@ public final class Rules {
                         repeat,
                         reliability,
                         Set.of(FAMILY),
+                        false,
+                        Phrases.NONE,
                         WHY));
         return this;
     }
@@ -227,6 +229,8 @@ public final class Rules {
                 Map.of(),
                 lapses,
                 grades,
+                Map.of(),
+                Map.of(),
                 Map.of(),
                 List.of());
     }

@@ -7,6 +7,8 @@ import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.History;
 import hingewise.rulebook.Observation;
+import hingewise.rulebook.Phrase;
+import hingewise.rulebook.Phrases;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.Sign;
 import java.util.Arrays;
@@ -59,6 +61,8 @@ final class QuestionArticles {
                                         .anyMatch(a -> a.settles().containsKey(o.id())))
                                 .map(c -> Item.of(refs.choice(c.id())))
                                 .toList())
+                .group("Sellers say yes", said(o.phrases(), Phrases.Said::yes))
+                .group("Sellers say no", said(o.phrases(), Phrases.Said::no))
                 .group(
                         "A yes brings up",
                         rules.cautions().values().stream()
@@ -66,6 +70,13 @@ final class QuestionArticles {
                                 .map(c -> Item.of(refs.caution(c.id())))
                                 .toList())
                 .with(o.grounds());
+    }
+
+    /** The phrases of every language, as they stand in the rule book. */
+    private static List<Item> said(Phrases phrases, Function<Phrases.Said, List<Phrase>> answer) {
+        return phrases.byLanguage().entrySet().stream()
+                .flatMap(l -> answer.apply(l.getValue()).stream().map(p -> Item.of(l.getKey(), p.written())))
+                .toList();
     }
 
     private List<Item> shownBy(Observation o) {

@@ -9,7 +9,9 @@ import hingewise.rulebook.Component;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.Family;
 import hingewise.rulebook.Grade;
+import hingewise.rulebook.Hint;
 import hingewise.rulebook.History;
+import hingewise.rulebook.Language;
 import hingewise.rulebook.Lapse;
 import hingewise.rulebook.Marginal;
 import hingewise.rulebook.Observation;
@@ -61,6 +63,8 @@ final class Assembly {
         Map<String, Lapse> lapses = each(Section.MEANWHILE, ActReader::lapse);
         Map<String, Grade> grades = each(Section.GRADES, ActReader::grade);
         Map<String, Marginal> marginals = each(Section.MARGINALS, ModelReader::marginal);
+        Map<String, Language> languages = each(Section.LANGUAGES, PhraseReader::language);
+        Map<String, Hint> hints = each(Section.HINTS, PhraseReader::hint);
         CaseReader caseReader = new CaseReader(observations, choices);
         Map<String, RuleCase> cases = each(Section.CASES, caseReader::read);
         return new RuleBook(
@@ -81,6 +85,8 @@ final class Assembly {
                 lapses,
                 grades,
                 marginals,
+                languages,
+                hints,
                 new ArrayList<>(cases.values()));
     }
 

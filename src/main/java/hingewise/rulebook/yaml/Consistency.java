@@ -6,9 +6,13 @@ import hingewise.rulebook.Cause;
 import hingewise.rulebook.Choice;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.Family;
+import hingewise.rulebook.Language;
 import hingewise.rulebook.Marginal;
+import hingewise.rulebook.NearestId;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.Part;
+import hingewise.rulebook.Phrase;
+import hingewise.rulebook.Phrases;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.RuleCase;
 import hingewise.rulebook.Sign;
@@ -16,6 +20,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -48,6 +53,7 @@ final class Consistency {
         circles(Section.PARTS, "alongside", rules.parts(), Part::alongside);
         rules.causes().values().forEach(this::cause);
         rules.observations().values().forEach(this::observation);
+        rules.hints().values().forEach(h -> wordSets(Section.HINTS, h.id(), h.phrases()));
         rules.choices().values().forEach(this::choice);
         rules.confirmations().values().forEach(this::confirmation);
         rules.access().values().forEach(this::access);
@@ -88,6 +94,24 @@ final class Consistency {
         Owner owner = new Owner(Section.OBSERVATIONS, o.id(), o.families());
         covered(owner, "needs", o.needs().keySet(), this::familiesAsked);
         covered(owner, "access", o.access().stream().toList(), this::familiesOpened);
+        wordSets(Section.OBSERVATIONS, o.id(), o.phrases());
+    }
+
+    private void wordSets(Section section, String id, Phrases phrases) {
+        phrases.byLanguage()
+                .forEach((language, said) -> Stream.of(said.yes(), said.no())
+                        .flatMap(List::stream)
+                        .forEach(phrase -> wordSets(section, id, language, phrase)));
+    }
+
+    private void wordSets(Section section, String id, String language, Phrase phrase) {
+        Language l = rules.languages().get(language);
+        phrase.sets()
+                .filter(s -> l != null && !l.sets().containsKey(s))
+                .forEach(s -> tell(
+                        new Spot(section, id, "phrases", phrase.written()),
+                        Quoted.of(s) + " is not a word set of language " + Quoted.of(language),
+                        NearestId.advice(s, Objects.requireNonNull(l).sets().keySet())));
     }
 
     private void choice(Choice choice) {

@@ -15,7 +15,8 @@ final class Entries {
     private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
     /** Two sections whose ids are used in one place, so that an id must tell them apart. */
-    private static final Map<Section, Section> SHARED_NAMES = Map.of(Section.CHOICES, Section.OBSERVATIONS);
+    private static final Map<Section, Section> SHARED_NAMES =
+            Map.of(Section.CHOICES, Section.OBSERVATIONS, Section.HINTS, Section.OBSERVATIONS);
 
     private final Map<Section, Map<String, Entry>> first = new EnumMap<>(Section.class);
     private final Map<Section, List<Entry>> all = new EnumMap<>(Section.class);

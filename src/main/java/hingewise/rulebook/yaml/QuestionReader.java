@@ -43,6 +43,8 @@ final class QuestionReader {
                 repeat(fields, fitful.isPresent(), book.repeat()),
                 reliability,
                 fields.families(),
+                fields.optional("pictures").flatMap(fields.values()::flag).orElse(false),
+                PhraseReader.phrases(fields),
                 fields.grounds());
     }
 

@@ -19,6 +19,8 @@ enum Section {
     MEANWHILE("a way to change by itself"),
     GRADES("a grade of part"),
     MARGINALS("a marginal"),
+    LANGUAGES("a language"),
+    HINTS("a hint"),
     CASES("a case");
 
     /** What an entry is called in a message. */

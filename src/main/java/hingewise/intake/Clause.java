@@ -1,0 +1,76 @@
+package hingewise.intake;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A stretch of a sentence in which one thing is said.
+ *
+ * @param sentence the words of the whole sentence, which positions count in
+ * @param from index of its first word
+ * @param to index just behind its last word
+ * @param before what stands before it
+ * @param mentions in order
+ */
+record Clause(List<Word> sentence, int from, int to, Word.Gap before, List<Mention> mentions) {
+    /** Parts of a phone named in one breath. */
+    record Group(int from, int to, List<Mention> topics) {}
+
+    int size() {
+        return to - from;
+    }
+
+    boolean has(int set) {
+        return mentions.stream().anyMatch(m -> m.isIn(set));
+    }
+
+    Optional<Mention> first(int set) {
+        return mentions.stream().filter(m -> m.isIn(set)).findFirst();
+    }
+
+    /** Whether a mention of this set lies over the word. */
+    boolean at(int word, int set) {
+        return mentions.stream().anyMatch(m -> m.from() <= word && word < m.to() && m.isIn(set));
+    }
+
+    boolean mentioned(int word) {
+        return mentions.stream().anyMatch(m -> m.from() <= word && word < m.to());
+    }
+
+    /** The parts named in it, those together that only small words join. */
+    List<Group> groups(Roles roles) {
+        List<Group> groups = new ArrayList<>();
+        List<Mention> run = new ArrayList<>();
+        List<Mention> topics = mentions.stream()
+                .filter(m -> m.isInAny(roles.topics()))
+                .sorted(Comparator.comparingInt(Mention::from))
+                .toList();
+        for (Mention topic : topics) {
+            if (!run.isEmpty() && !joined(run.get(run.size() - 1).to(), topic.from(), roles)) {
+                groups.add(group(run));
+                run.clear();
+            }
+            run.add(topic);
+        }
+        if (!run.isEmpty()) {
+            groups.add(group(run));
+        }
+        return groups;
+    }
+
+    private static Group group(List<Mention> run) {
+        int to = run.stream().mapToInt(Mention::to).max().orElseThrow();
+        return new Group(run.get(0).from(), to, List.copyOf(run));
+    }
+
+    private boolean joined(int from, int to, Roles roles) {
+        for (int i = from; i < to; i++) {
+            if (!at(i, roles.of()) && !at(i, roles.fill()) && !at(i, roles.and()) && !at(i, roles.or())) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,85 @@
+package hingewise.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Divides words into sentences, and these into clauses. */
+final class Clauses {
+    private final Lexicon lexicon;
+    private final Roles roles;
+
+    Clauses(Lexicon lexicon, Roles roles) {
+        this.lexicon = lexicon;
+        this.roles = roles;
+    }
+
+    /**
+     * A sentence.
+     *
+     * @param after what ends it
+     */
+    record Sentence(List<Clause> clauses, Word.Gap after) {}
+
+    List<Sentence> of(List<Word> words) {
+        List<Sentence> sentences = new ArrayList<>();
+        int start = 0;
+        for (int i = 1; i <= words.size(); i++) {
+            boolean end = i == words.size() || words.get(i).before().endsSentence();
+            if (end) {
+                Word.Gap after =
+                        i == words.size() ? Word.Gap.STOP : words.get(i).before();
+                sentences.add(new Sentence(clauses(words.subList(start, i)), after));
+                start = i;
+            }
+        }
+        return sentences;
+    }
+
+    private List<Clause> clauses(List<Word> sentence) {
+        List<Clause> clauses = new ArrayList<>();
+        int start = 0;
+        for (int i = 1; i <= sentence.size(); i++) {
+            if (i == sentence.size() || sentence.get(i).before().endsClause()) {
+                divide(sentence, start, i, lexicon.mentions(sentence, start, i), clauses);
+                start = i;
+            }
+        }
+        return clauses;
+    }
+
+    /** A stretch without punctuation is divided where a word begins a new clause. */
+    private void divide(List<Word> sentence, int from, int to, List<Mention> mentions, List<Clause> clauses) {
+        int start = from;
+        for (int i = from + 1; i < to; i++) {
+            if (beginsClause(mentions, i, to)) {
+                clauses.add(clause(sentence, start, i, mentions));
+                start = i;
+            }
+        }
+        clauses.add(clause(sentence, start, to, mentions));
+    }
+
+    private boolean beginsClause(List<Mention> mentions, int word, int to) {
+        for (Mention m : mentions) {
+            if (m.from() == word) {
+                if (m.isIn(roles.but()) || m.isIn(roles.except())) {
+                    return true;
+                }
+                int next = m.to();
+                if (m.isIn(roles.and()) && next < to) {
+                    return mentions.stream().anyMatch(n -> n.from() == next && n.isIn(roles.begins()));
+                }
+            }
+        }
+        return false;
+    }
+
+    private static Clause clause(List<Word> sentence, int from, int to, List<Mention> mentions) {
+        return new Clause(
+                sentence,
+                from,
+                to,
+                sentence.get(from).before(),
+                mentions.stream().filter(m -> m.from() >= from && m.to() <= to).toList());
+    }
+}

@@ -1,0 +1,78 @@
+package hingewise.intake;
+
+import hingewise.intake.Clauses.Sentence;
+import hingewise.rulebook.Language;
+import hingewise.rulebook.Phrases;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Reads texts of one language. Not for several threads at once. */
+final class LanguageReader {
+    private final Language language;
+    private final Lexicon lexicon;
+    private final Roles roles;
+    private final Clauses clauses;
+    private final Map<Integer, List<Rule>> byHead = new HashMap<>();
+    private final SentenceReader sentences;
+
+    LanguageReader(Language language, Map<String, Phrases> phrases) {
+        this.language = language;
+        this.lexicon = new Lexicon(
+                language,
+                phrases.values().stream()
+                        .flatMap(p -> said(p).stream())
+                        .flatMap(s -> Stream.concat(s.yes().stream(), s.no().stream()))
+                        .toList());
+        this.roles = Roles.of(lexicon, language);
+        this.clauses = new Clauses(lexicon, roles);
+        BitSet heads = new BitSet();
+        phrases.forEach((id, p) -> {
+            said(p).stream().flatMap(s -> Rule.of(id, p, s, lexicon, roles)).forEach(rule -> {
+                rule.head().any().stream()
+                        .forEach(n -> byHead.computeIfAbsent(n, k -> new ArrayList<>())
+                                .add(rule));
+                heads.or(rule.head().any());
+            });
+        });
+        this.sentences = new SentenceReader(roles, heads, byHead);
+    }
+
+    private List<Phrases.Said> said(Phrases phrases) {
+        Phrases.Said said = phrases.byLanguage().get(language.id());
+        return said == null ? List.of() : List.of(said);
+    }
+
+    /** How many words of the text are frequent small words of this language. */
+    long familiar(List<Word> words) {
+        return words.stream()
+                .filter(w -> language.common().contains(w.surface()))
+                .count();
+    }
+
+    List<Word> words(String text) {
+        return lexicon.words(text);
+    }
+
+    /** All that is found, in the order of the text. */
+    List<Found> read(List<Word> words) {
+        List<Found> found = new ArrayList<>();
+        List<Sentence> all = clauses.of(words);
+        if (!all.isEmpty() && all.get(0).clauses().get(0).has(roles.wanted())) {
+            return found;
+        }
+        List<Mention> spoken = List.of();
+        for (int i = 0; i < all.size(); i++) {
+            Optional<Clause> next =
+                    all.stream().skip(i + 1L).findFirst().map(s -> s.clauses().get(0));
+            SentenceReader.Read read = sentences.read(all.get(i), next, spoken);
+            found.addAll(read.found());
+            spoken = read.spoken();
+        }
+        return found;
+    }
+}

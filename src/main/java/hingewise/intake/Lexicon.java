@@ -1,0 +1,206 @@
+package hingewise.intake;
+
+import hingewise.rulebook.Language;
+import hingewise.rulebook.Phrase;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * The word sets of a language, made fast to look up. An entry is one word or several in a row; {@code _} in it stands
+ * for up to two words of any kind, {@code =word} is met only as written, {@code word*} and {@code *word} are met by
+ * words that begin or end so.
+ */
+final class Lexicon {
+    private static final int WIDEST_GAP = 2;
+    private static final String SPARED = "spared";
+    private static final int REMEMBERED = 20_000;
+
+    /** One step of an entry. */
+    private static final class Node {
+        private final Map<String, Node> next = new HashMap<>();
+        private final BitSet sets = new BitSet();
+        private boolean gap;
+    }
+
+    private final Words words;
+    private final int named;
+    private final Map<String, Integer> numbers = new LinkedHashMap<>();
+    private final Node root = new Node();
+    private final TreeMap<String, String> beginnings = new TreeMap<>();
+    private final List<String> endings = new ArrayList<>();
+    private final TreeSet<String> known = new TreeSet<>();
+    private final Spelling spelling;
+    private final Map<String, Keys> remembered = new LinkedHashMap<>(64, .75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Keys> eldest) {
+            return size() > REMEMBERED;
+        }
+    };
+
+    /** What a word is looked up by. */
+    private record Keys(List<String> keys, boolean exact) {}
+
+    /** @param phrases whose words become sets of their own */
+    Lexicon(Language language, List<Phrase> phrases) {
+        this.words = new Words(language.stemming());
+        Map<String, List<String>> flat = new LinkedHashMap<>();
+        language.sets().forEach((name, entries) -> {
+            List<String> all = new ArrayList<>();
+            for (String entry : entries) {
+                if (entry.charAt(0) == Phrase.SET) {
+                    all.addAll(flat.getOrDefault(entry.substring(1), List.of()));
+                } else {
+                    all.add(entry);
+                }
+            }
+            flat.put(name, all);
+        });
+        flat.forEach((name, entries) ->
+                entries.stream().filter(e -> !name.equals(SPARED)).forEach(e -> add(Phrase.SET + name, e)));
+        this.named = numbers.size();
+        for (Phrase phrase : phrases) {
+            phrase.terms().stream()
+                    .flatMap(t -> t.any().stream())
+                    .filter(a -> a.charAt(0) != Phrase.SET)
+                    .forEach(a -> add(a, a));
+        }
+        TreeSet<String> spared = new TreeSet<>(language.common());
+        flat.getOrDefault(SPARED, List.of()).forEach(spared::add);
+        this.spelling = new Spelling(known, spared);
+    }
+
+    /** The number of a set, by {@code @name}, or of an alternative that is written out; -1 if nothing has it. */
+    int number(String name) {
+        return numbers.getOrDefault(name, -1);
+    }
+
+    List<Word> words(String text) {
+        return words.of(text);
+    }
+
+    private void add(String set, String entry) {
+        int number = numbers.computeIfAbsent(set, s -> numbers.size());
+        Node at = root;
+        boolean gap = false;
+        for (String part : entry.strip().split(" +")) {
+            if (part.equals("_")) {
+                gap = true;
+                continue;
+            }
+            for (String key : keysOf(part)) {
+                Node next = at.next.computeIfAbsent((gap ? "_" : "") + key, k -> new Node());
+                at.gap |= gap;
+                at = next;
+                gap = false;
+            }
+        }
+        if (at != root) {
+            at.sets.set(number);
+        }
+    }
+
+    /** The keys of one part of an entry; several where the tokeniser divides it. */
+    private List<String> keysOf(String part) {
+        if (part.length() > 1 && part.endsWith("*")) {
+            String beginning = part.substring(0, part.length() - 1);
+            beginnings.put(beginning, part);
+            return List.of(part);
+        }
+        if (part.length() > 1 && part.startsWith("*")) {
+            endings.add(part.substring(1));
+            return List.of(part);
+        }
+        boolean exact = part.length() > 1 && part.charAt(0) == '=';
+        List<String> keys = new ArrayList<>();
+        for (Word w : words.of(exact ? part.substring(1) : part)) {
+            if (!exact) {
+                known.add(w.surface());
+                known.add(w.stem());
+            }
+            keys.add(exact ? "=" + w.surface() : w.stem());
+        }
+        return keys;
+    }
+
+    /**
+     * The mentions among words {@code from} to {@code to}. What lies within a longer entry of a word set is not met by
+     * itself; what phrases write out hides nothing.
+     */
+    List<Mention> mentions(List<Word> sentence, int from, int to) {
+        List<Mention> found = new ArrayList<>();
+        for (int i = from; i < to; i++) {
+            step(root, sentence, i, i, to, true, found);
+        }
+        Map<Integer, Mention> bySpan = new TreeMap<>();
+        found.stream()
+                .filter(m -> found.stream().noneMatch(o -> isNamed(o) && o.covers(m)))
+                .forEach(m -> bySpan.merge(m.from() * (sentence.size() + 1) + m.to(), m, Mention::joined));
+        return List.copyOf(bySpan.values());
+    }
+
+    private boolean isNamed(Mention m) {
+        return m.sets().nextSetBit(0) < named;
+    }
+
+    private void step(Node at, List<Word> sentence, int start, int i, int to, boolean exact, List<Mention> found) {
+        if (!at.sets.isEmpty()) {
+            found.add(new Mention(start, i, at.sets, exact));
+        }
+        if (i >= to) {
+            return;
+        }
+        Keys keys = keys(sentence.get(i));
+        for (String key : keys.keys) {
+            Node next = at.next.get(key);
+            if (next != null) {
+                step(next, sentence, start, i + 1, to, exact && keys.exact, found);
+            }
+        }
+        if (at.gap) {
+            for (int j = i; j < Math.min(to, i + WIDEST_GAP + 1); j++) {
+                for (String key : keys(sentence.get(j)).keys) {
+                    Node next = at.next.get("_" + key);
+                    if (next != null) {
+                        step(next, sentence, start, j + 1, to, exact, found);
+                    }
+                }
+            }
+        }
+    }
+
+    private Keys keys(Word word) {
+        return remembered.computeIfAbsent(word.surface(), s -> find(word));
+    }
+
+    private Keys find(Word word) {
+        List<String> keys = new ArrayList<>();
+        keys.add(word.stem());
+        keys.add("=" + word.surface());
+        for (Map.Entry<String, String> b :
+                beginnings.headMap(word.surface(), true).entrySet()) {
+            if (word.surface().startsWith(b.getKey())) {
+                keys.add(b.getValue());
+            }
+        }
+        for (String ending : endings) {
+            if (word.surface().endsWith(ending)) {
+                keys.add("*" + ending);
+            }
+        }
+        boolean isKnown = keys.size() > 2 || known.contains(word.stem()) || known.contains(word.surface());
+        if (!isKnown) {
+            spelling.meant(word.surface())
+                    .or(() -> spelling.meant(word.stem()))
+                    .ifPresent(meant -> keys.add(words.of(meant).get(0).stem()));
+        }
+        return new Keys(List.copyOf(keys), isKnown || keys.size() <= 2);
+    }
+}

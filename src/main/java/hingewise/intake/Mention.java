@@ -1,0 +1,36 @@
+package hingewise.intake;
+
+import java.util.BitSet;
+
+/**
+ * Words of a clause that belong to word sets.
+ *
+ * @param from index of its first word in the sentence
+ * @param to index just behind its last word
+ * @param sets numbers of the word sets it belongs to
+ * @param exact whether it was met as written, and not through a misspelling
+ */
+record Mention(int from, int to, BitSet sets, boolean exact) {
+    /** The same words in all the sets of both. */
+    Mention joined(Mention other) {
+        BitSet all = (BitSet) sets.clone();
+        all.or(other.sets);
+        return new Mention(from, to, all, exact || other.exact);
+    }
+
+    boolean isIn(int set) {
+        return set >= 0 && sets.get(set);
+    }
+
+    boolean isInAny(BitSet any) {
+        return sets.intersects(any);
+    }
+
+    boolean covers(Mention other) {
+        return from <= other.from && other.to <= to && to - from > other.to - other.from;
+    }
+
+    boolean overlaps(Mention other) {
+        return from < other.to && other.from < to;
+    }
+}

@@ -1,0 +1,252 @@
+package hingewise.intake;
+
+import hingewise.intake.Clauses.Sentence;
+import hingewise.rulebook.Phrase;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Finds the claims of one sentence. */
+final class SentenceReader {
+    private static final double HEDGED = .7;
+    private static final double HEARD = .6;
+    private static final double MISSPELT = .95;
+    private static final int LONGEST_ANSWER = 3;
+
+    private final Roles roles;
+    private final Map<Integer, List<Rule>> byHead;
+    private final Denial denial;
+    private final Binding binding;
+
+    SentenceReader(Roles roles, BitSet heads, Map<Integer, List<Rule>> byHead) {
+        this.roles = roles;
+        this.byHead = byHead;
+        this.denial = new Denial(roles, heads);
+        this.binding = new Binding(roles, heads);
+    }
+
+    /**
+     * What a sentence was found to say.
+     *
+     * @param spoken parts that it spoke of
+     */
+    record Read(List<Found> found, List<Mention> spoken) {}
+
+    private enum Reply {
+        NONE,
+        YES,
+        NO,
+        UNKNOWN
+    }
+
+    /**
+     * Something that is said.
+     *
+     * @param clause in which it is said
+     * @param of parts it is said of
+     * @param turned whether it is turned round by what stands outside its clause
+     */
+    private record Saying(Clause clause, Mention what, List<Mention> of, boolean turned, double certainty) {}
+
+    /**
+     * @param next the clause behind this sentence, which may answer it
+     * @param earlier parts that the sentence before spoke of
+     */
+    Read read(Sentence sentence, Optional<Clause> next, List<Mention> earlier) {
+        List<Clause> clauses = sentence.clauses();
+        if (clauses.stream().anyMatch(c -> c.has(roles.sarcasm()))) {
+            return new Read(List.of(), List.of());
+        }
+        boolean question = sentence.after() == Word.Gap.QUESTION;
+        List<Found> found = new ArrayList<>();
+        List<Mention> waiting = List.of();
+        List<Mention> spoken = List.of();
+        boolean back = clauses.get(0).has(roles.there());
+        List<Saying> announced = new ArrayList<>();
+        boolean heard = false;
+        for (int i = 0; i < clauses.size(); i++) {
+            Clause clause = clauses.get(i);
+            heard |= clause.has(roles.hearsay());
+            boolean last = i == clauses.size() - 1;
+            Reply reply = last && question
+                    ? next.map(this::reply).orElse(Reply.NONE)
+                    : last || !clauses.get(i + 1).before().announces() ? Reply.NONE : reply(clauses.get(i + 1));
+            boolean mute = question && !(last && reply != Reply.NONE) || reply == Reply.UNKNOWN || silenced(clause);
+            double certainty = Suggestion.PLAIN * (heard ? HEARD : 1) * (hedged(clauses, i) ? HEDGED : 1);
+            List<Mention> sayings =
+                    clause.mentions().stream().filter(binding::saysSomething).toList();
+            List<Clause.Group> groups = clause.groups(roles);
+            boolean turned = (reply == Reply.NO) != denial.goesOn(clauses, i);
+            if (sayings.isEmpty() && !groups.isEmpty()) {
+                List<Mention> here =
+                        groups.stream().flatMap(g -> g.topics().stream()).toList();
+                boolean exception = clause.has(roles.except());
+                List<Saying> taken = exception
+                        ? turnedWorks(clauses.subList(0, i), certainty)
+                        : announced.isEmpty() ? takenUp(clauses, i, certainty) : announced;
+                for (Saying s : taken) {
+                    if (!mute) {
+                        say(new Saying(s.clause, s.what, here, s.turned, s.certainty), found);
+                    }
+                }
+                waiting = exception || !taken.isEmpty() && announced.isEmpty()
+                        ? List.of()
+                        : Binding.joined(waiting, here);
+            }
+            for (Mention m : clause.mentions()) {
+                if (!mute && (binding.saysSomething(m) || m.isInAny(roles.topics()))) {
+                    List<Mention> of = binding.of(clause, m, waiting, back && spoken.isEmpty() ? earlier : spoken);
+                    say(new Saying(clause, m, of, turned, certainty), found);
+                }
+            }
+            if (!sayings.isEmpty()) {
+                if (!groups.isEmpty()) {
+                    spoken = groups.get(0).topics();
+                } else if (!waiting.isEmpty()) {
+                    spoken = waiting;
+                }
+                waiting = List.of();
+                if (groups.isEmpty() && !mute && !last && clauses.get(i + 1).before() == Word.Gap.COLON) {
+                    double c = certainty;
+                    announced = sayings.stream()
+                            .map(m -> new Saying(clause, m, List.of(), false, c))
+                            .toList();
+                }
+            }
+        }
+        return new Read(found, spoken.isEmpty() && back ? earlier : spoken);
+    }
+
+    private Reply reply(Clause clause) {
+        Optional<Mention> first = clause.mentions().stream()
+                .filter(m -> m.from() == clause.from())
+                .findFirst();
+        if (first.isEmpty() || clause.size() > LONGEST_ANSWER) {
+            return Reply.NONE;
+        }
+        Mention word = first.get();
+        return word.isIn(roles.unknown())
+                ? Reply.UNKNOWN
+                : word.isIn(roles.noWord()) ? Reply.NO : word.isIn(roles.yesWord()) ? Reply.YES : Reply.NONE;
+    }
+
+    private boolean silenced(Clause clause) {
+        return clause.has(roles.unless()) || clause.has(roles.unknown()) || clause.has(roles.elsewhere());
+    }
+
+    /** A hedge counts in its own clause, and in the next when it says nothing else: "I think, …". */
+    private boolean hedged(List<Clause> clauses, int i) {
+        return clauses.get(i).has(roles.hedge())
+                || i > 0
+                        && clauses.get(i - 1).has(roles.hedge())
+                        && clauses.get(i - 1).mentions().stream().noneMatch(binding::saysSomething);
+    }
+
+    /** "Everything works except …": what works there does not work here. */
+    private List<Saying> turnedWorks(List<Clause> before, double certainty) {
+        for (int i = before.size() - 1; i >= 0; i--) {
+            Clause clause = before.get(i);
+            Optional<Mention> works = clause.first(roles.works());
+            if (works.isPresent()) {
+                boolean denied = denial.count(clause, works.get()) % 2 == 1;
+                return denied ? List.of() : List.of(new Saying(clause, works.get(), List.of(), true, certainty));
+            }
+        }
+        return List.of();
+    }
+
+    /**
+     * What the clause before says, taken up for other parts: "… on the pad, but not by cable", "… does not, the cable
+     * does".
+     */
+    private List<Saying> takenUp(List<Clause> clauses, int i, double certainty) {
+        if (i == 0 || silenced(clauses.get(i - 1))) {
+            return List.of();
+        }
+        Clause clause = clauses.get(i);
+        boolean denies = clause.has(roles.not()) || clause.has(roles.notAfter());
+        Clause before = clauses.get(i - 1);
+        return before.mentions().stream()
+                .filter(binding::mayTurnOn)
+                .filter(m -> {
+                    boolean denied = denial.count(before, m) % 2 == 1;
+                    return denies ? !denied : denied && clause.has(roles.does());
+                })
+                .map(m -> new Saying(before, m, List.of(), true, certainty))
+                .toList();
+    }
+
+    private void say(Saying saying, List<Found> found) {
+        saying.what.sets().stream()
+                .mapToObj(n -> byHead.getOrDefault(n, List.of()))
+                .flatMap(List::stream)
+                .distinct()
+                .forEach(rule -> match(rule, saying).ifPresent(found::add));
+    }
+
+    private Optional<Found> match(Rule rule, Saying saying) {
+        Clause clause = saying.clause;
+        if (!rule.past() && clause.has(roles.past())) {
+            return Optional.empty();
+        }
+        List<Mention> used = new ArrayList<>();
+        used.add(saying.what);
+        for (Rule.Term term : rule.rest()) {
+            List<Mention> of =
+                    saying.of.stream().filter(t -> t.isInAny(term.any())).toList();
+            List<Mention> beside = term.topic()
+                    ? of
+                    : clause.mentions().stream()
+                            .filter(o -> !o.overlaps(saying.what) && o.isInAny(term.any()))
+                            .toList();
+            boolean met = switch (term.mode()) {
+                case PRESENT -> !beside.isEmpty();
+                case ABSENT -> beside.isEmpty();
+                case UNLESS_SAID -> !of.isEmpty() || saying.of.stream().allMatch(t -> t.isIn(roles.phone()));
+            };
+            if (!met) {
+                return Optional.empty();
+            }
+            if (term.mode() == Phrase.Mode.PRESENT) {
+                used.add(beside.get(0));
+            }
+        }
+        int denials = denial.count(clause, saying.what);
+        if (denials > 1) {
+            return Optional.empty();
+        }
+        boolean denied = (denials == 1) != saying.turned;
+        if (denied && !rule.turns()) {
+            return Optional.empty();
+        }
+        boolean exact = used.stream().allMatch(Mention::exact);
+        int terms = (int) (1
+                + rule.rest().stream()
+                        .filter(t -> t.mode() == Phrase.Mode.PRESENT)
+                        .count());
+        return Optional.of(span(rule, saying, used, denied, saying.certainty * (exact ? 1 : MISSPELT), terms));
+    }
+
+    /** From the first word used in the clause to the last, the denial included. */
+    private Found span(Rule rule, Saying saying, List<Mention> used, boolean denied, double certainty, int terms) {
+        List<Word> words = saying.clause.sentence();
+        int from = saying.what.from();
+        int to = saying.what.to();
+        for (Mention m : saying.clause.mentions()) {
+            boolean denies = m.isIn(roles.not()) || m.isIn(roles.notAny()) || m.isIn(roles.notAfter());
+            if (used.contains(m) || denied && denies) {
+                from = Math.min(from, m.from());
+                to = Math.max(to, m.to());
+            }
+        }
+        return new Found(
+                rule.about(),
+                rule.yes() != denied,
+                certainty,
+                terms,
+                words.get(from).start(),
+                words.get(to - 1).end());
+    }
+}

@@ -1,0 +1,44 @@
+package hingewise.rulebook;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How sellers write about one observation.
+ *
+ * @param past whether it speaks of what happened, so that "was" and "last year" take nothing away
+ * @param byLanguage what is said in each language, by its id
+ * @param conclusions what follows from other answers of the same text, where the text itself says nothing of this
+ */
+public record Phrases(boolean past, Map<String, Said> byLanguage, List<Conclusion> conclusions) {
+    public static final Phrases NONE = new Phrases(false, Map.of(), List.of());
+
+    /**
+     * An answer that follows.
+     *
+     * @param when answers to observations and hints that must all be given
+     */
+    public record Conclusion(boolean yes, Map<String, Boolean> when) {
+        public Conclusion {
+            when = Ordered.copyOf(when);
+        }
+    }
+
+    /**
+     * What is said in one language. A phrase that is met and denied says the opposite.
+     *
+     * @param yes speaks for "yes"
+     * @param no speaks for "no"
+     */
+    public record Said(List<Phrase> yes, List<Phrase> no) {
+        public Said {
+            yes = List.copyOf(yes);
+            no = List.copyOf(no);
+        }
+    }
+
+    public Phrases {
+        byLanguage = Ordered.copyOf(byLanguage);
+        conclusions = List.copyOf(conclusions);
+    }
+}

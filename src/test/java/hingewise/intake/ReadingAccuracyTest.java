@@ -1,0 +1,29 @@
+package hingewise.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hingewise.rulebook.yaml.RuleBookReader;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Keeps what was reached. Of the held-out texts only the sums are shown, also when this fails.
+ * {@link ReadingAccuracy} prints the figures.
+ */
+class ReadingAccuracyTest {
+    private final ListingReader reader =
+            new ListingReader(RuleBookReader.readShipped().ruleBook().orElseThrow());
+
+    @Test
+    void writtenTextsAreReadAsBefore() {
+        Accuracy accuracy = Accuracy.of(reader, Labelled.read(Labelled.WRITTEN));
+        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.90);
+        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.82);
+    }
+
+    @Test
+    void heldOutTextsAreReadAsBefore() {
+        Accuracy accuracy = Accuracy.of(reader, Labelled.read(Labelled.HELD_OUT));
+        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.78);
+        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.60);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.intake;
+
+import org.jspecify.annotations.NullMarked;
