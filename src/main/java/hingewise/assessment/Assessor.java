@@ -48,6 +48,11 @@ public final class Assessor {
      * @throws hingewise.costing.MixedCurrencyException if an amount is in a currency for which the shop has no rate
      */
     public Assessment assess(CaseFile file) {
+        RuleBook own = rules.of(file.phone().family());
+        return own == rules ? assessed(file) : new Assessor(own, prices, shop).assessed(file);
+    }
+
+    private Assessment assessed(CaseFile file) {
         Diagnosis diagnosis = new Diagnostician(rules).diagnose(file);
         String family = file.phone().family();
         RepairCosts costs = new RepairCosts(rules, prices, shop, file.phone());

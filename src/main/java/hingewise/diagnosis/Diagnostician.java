@@ -33,6 +33,10 @@ public final class Diagnostician {
      * @throws hingewise.inference.CliqueLimitException if the evidence couples too much to be solved exactly
      */
     public Diagnosis diagnose(CaseFile file) {
+        RuleBook own = rules.of(file.phone().family());
+        if (own != rules) {
+            return new Diagnostician(own).diagnose(file);
+        }
         Readings readings = Readings.of(rules, file);
         String family = file.phone().family();
         List<Cause> causes = rules.causesOf(family);
@@ -58,6 +62,10 @@ public final class Diagnostician {
      * @throws hingewise.inference.CliqueLimitException if the evidence couples too much to be solved exactly
      */
     public Solver prepare(CaseFile file) {
+        RuleBook own = rules.of(file.phone().family());
+        if (own != rules) {
+            return new Diagnostician(own).prepare(file);
+        }
         Readings readings = Readings.of(rules, file);
         return new Situations(rules, file.phone().family(), readings.happenings())
                 .whole()

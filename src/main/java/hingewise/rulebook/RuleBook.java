@@ -55,6 +55,61 @@ public record RuleBook(
         cases = List.copyOf(cases);
     }
 
+    /** The ways of folding, without the models. */
+    public List<Family> waysOfFolding() {
+        return families.values().stream().filter(f -> f.model().isEmpty()).toList();
+    }
+
+    /** This rule book with models, each as a family beside the one it refines. */
+    public RuleBook withModels(List<Model> models) {
+        return ModelLayer.over(this, models);
+    }
+
+    /**
+     * This rule book as it is for a phone of this family: the same, unless the family is a model with ways of its own.
+     *
+     * @param family a family's id; one that is unknown changes nothing
+     */
+    public RuleBook of(String family) {
+        return Optional.ofNullable(families.get(family))
+                .flatMap(Family::model)
+                .map(model -> ModelLayer.within(this, model))
+                .orElse(this);
+    }
+
+    RuleBook with(
+            Map<String, Family> newFamilies,
+            Map<String, History> newHistories,
+            Map<String, Cause> newCauses,
+            Map<String, Observation> newObservations,
+            Map<String, Choice> newChoices,
+            Map<String, Confirmation> newConfirmations,
+            Map<String, Access> newAccess,
+            Map<String, Part> newParts,
+            Map<String, Marginal> newMarginals) {
+        return new RuleBook(
+                title,
+                bench,
+                words,
+                reliability,
+                components,
+                newFamilies,
+                newHistories,
+                newCauses,
+                newObservations,
+                newChoices,
+                newConfirmations,
+                newAccess,
+                newParts,
+                cautions,
+                lapses,
+                grades,
+                newMarginals,
+                languages,
+                hints,
+                cases);
+    }
+
     /** The causes a phone of this family can have. */
     public List<Cause> causesOf(String family) {
         Set<String> has = family(family).components();

@@ -23,7 +23,8 @@ final class RuleSummary {
         page.line(rules.title());
         page.line(String.join(
                 ", ",
-                Figures.count(rules.families().size(), "way") + " of folding",
+                Figures.count(rules.waysOfFolding().size(), "way") + " of folding",
+                Figures.count(rules.families().size() - rules.waysOfFolding().size(), "model"),
                 Figures.count(rules.components().size(), "component"),
                 rules.histories().size() == 1 ? "1 history" : rules.histories().size() + " histories",
                 Figures.count(rules.causes().size(), "cause"),
@@ -40,7 +41,7 @@ final class RuleSummary {
 
     /** The base rates together with all that raises them: this is what outside records are to be compared with. */
     private static void marginals(Page page, RuleBook rules) {
-        List<String> families = List.copyOf(rules.families().keySet());
+        List<String> families = rules.waysOfFolding().stream().map(f -> f.id()).toList();
         Map<String, Map<String, Double>> byFamily =
                 families.stream().collect(Collectors.toMap(f -> f, f -> priors(rules, f)));
         page.unwrapped(row("", families));

@@ -138,7 +138,7 @@ class VignettesTest {
         assertThat(heldOut).hasSizeGreaterThanOrEqualTo(32);
         for (List<Vignette> part : List.of(mending, heldOut)) {
             assertThat(part.stream().map(Vignette::family).distinct())
-                    .containsAll(rules.families().keySet());
+                    .containsAll(rules.waysOfFolding().stream().map(f -> f.id()).toList());
             assertThat(part).anyMatch(Vignette::nothingWrong).anyMatch(Vignette::stops);
         }
         assertThat(all())

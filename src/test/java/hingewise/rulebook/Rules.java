@@ -218,7 +218,7 @@ public final class Rules {
                         WHY),
                 reliability,
                 components,
-                Map.of(FAMILY, new Family(FAMILY, FAMILY, components.keySet(), WHY)),
+                Map.of(FAMILY, new Family(FAMILY, FAMILY, components.keySet(), Optional.empty(), WHY)),
                 histories,
                 causes,
                 observations,

@@ -70,10 +70,15 @@ final class CauseArticles {
                 .with(cause.grounds());
     }
 
-    /** One figure where all families agree. */
+    /** One figure where all families agree; a model is named where it differs from its family. */
     private String before(Cause cause) {
         Map<String, String> byFamily = new LinkedHashMap<>();
         rules.families().values().stream()
+                .filter(f -> f.model()
+                        .filter(m -> priors.getOrDefault(m.family(), Map.of())
+                                .getOrDefault(cause.id(), 0.0)
+                                .equals(priors.getOrDefault(f.id(), Map.of()).getOrDefault(cause.id(), 0.0)))
+                        .isEmpty())
                 .filter(f -> f.components().contains(cause.component()))
                 .forEach(f -> byFamily.put(
                         f.label(),
@@ -89,6 +94,9 @@ final class CauseArticles {
     private String rates(ByFamily rate) {
         String exceptions = rules.families().values().stream()
                 .filter(f -> rate.exceptions().containsKey(f.id()))
+                .filter(f -> f.model()
+                        .filter(m -> rate.in(m.family()) == rate.in(f.id()))
+                        .isEmpty())
                 .map((Family f) -> ", " + f.label() + " " + Words.percent(rate.in(f.id())))
                 .collect(Collectors.joining());
         return Words.percent(rate.common()) + exceptions;

@@ -5,8 +5,9 @@ import hingewise.rulebook.Caution;
 import hingewise.rulebook.Component;
 import hingewise.rulebook.Part;
 import hingewise.rulebook.RuleBook;
-import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Articles on what a phone is made of, how it is opened, what is bought for it, and what to beware of. */
@@ -20,12 +21,12 @@ final class ThingArticles {
     }
 
     Article component(Component component) {
-        List<String> having = rules.families().values().stream()
+        Set<String> having = rules.families().values().stream()
                 .filter(f -> f.components().contains(component.id()))
-                .map(f -> f.label())
-                .toList();
+                .map(f -> f.id())
+                .collect(Collectors.toSet());
         return new Article.Draft(refs.component(component.id()), "", "")
-                .fact(having.size() == rules.families().size() ? "" : "Only in " + String.join(" and ", having) + ".")
+                .fact(Words.onlyFor(rules, having))
                 .group(
                         "What fails in it",
                         rules.causes().values().stream()

@@ -1,12 +1,16 @@
 package hingewise.report.handbook;
 
+import hingewise.rulebook.Family;
 import hingewise.rulebook.Moment;
 import hingewise.rulebook.RuleBook;
 import java.math.BigDecimal;
+import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Figures and names as they stand in the handbook. */
 final class Words {
@@ -29,16 +33,21 @@ final class Words {
         return amount.toPlainString() + " " + rules.bench().currency();
     }
 
-    /** Nothing when it is for every family. */
+    /** Nothing when it is for every family and every model. */
     static String onlyFor(RuleBook rules, Set<String> families) {
-        return families.containsAll(rules.families().keySet())
+        String only = rules.waysOfFolding().stream().allMatch(f -> families.contains(f.id()))
                 ? ""
-                : "Only for "
-                        + rules.families().values().stream()
-                                .filter(f -> families.contains(f.id()))
-                                .map(f -> f.label())
-                                .collect(Collectors.joining(" and "))
-                        + ".";
+                : "Only for " + labels(rules.waysOfFolding(), f -> families.contains(f.id())) + ".";
+        String not = labels(
+                rules.families().values(),
+                f -> f.model().filter(m -> families.contains(m.family())).isPresent() && !families.contains(f.id()));
+        return Stream.of(only, not.isEmpty() ? "" : "Not on " + not + ".")
+                .filter(s -> !s.isEmpty())
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String labels(Collection<Family> families, Predicate<Family> wanted) {
+        return families.stream().filter(wanted).map(Family::label).collect(Collectors.joining(" and "));
     }
 
     /** When something makes sense. */

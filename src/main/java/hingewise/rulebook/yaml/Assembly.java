@@ -14,6 +14,7 @@ import hingewise.rulebook.History;
 import hingewise.rulebook.Language;
 import hingewise.rulebook.Lapse;
 import hingewise.rulebook.Marginal;
+import hingewise.rulebook.Model;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.Part;
 import hingewise.rulebook.RuleBook;
@@ -67,7 +68,8 @@ final class Assembly {
         Map<String, Hint> hints = each(Section.HINTS, PhraseReader::hint);
         CaseReader caseReader = new CaseReader(observations, choices);
         Map<String, RuleCase> cases = each(Section.CASES, caseReader::read);
-        return new RuleBook(
+        Map<String, Model> models = each(Section.MODELS, ModelReader::model);
+        RuleBook rules = new RuleBook(
                 book.title(),
                 book.bench(),
                 book.words(),
@@ -88,6 +90,7 @@ final class Assembly {
                 languages,
                 hints,
                 new ArrayList<>(cases.values()));
+        return rules.withModels(List.copyOf(models.values()));
     }
 
     private <T> Map<String, T> each(Section section, BiFunction<String, Fields, T> reader) {

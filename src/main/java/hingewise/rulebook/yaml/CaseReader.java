@@ -50,7 +50,8 @@ record CaseReader(Map<String, Observation> observations, Map<String, Choice> cho
                 .optional("expect")
                 .flatMap(n -> Fields.read(fields.context(), n, "\"expect\"", CaseReader::expect))
                 .orElse(NOTHING);
-        return new RuleCase(id, title, family, seen, expect, fields.grounds());
+        String phone = fields.reference("model", Section.MODELS).orElse(family);
+        return new RuleCase(id, title, phone, seen, expect, fields.grounds());
     }
 
     private Optional<Seen> seen(Fields fields, Node node, String family) {

@@ -8,6 +8,7 @@ import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.Family;
 import hingewise.rulebook.Language;
 import hingewise.rulebook.Marginal;
+import hingewise.rulebook.Model;
 import hingewise.rulebook.NearestId;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.Part;
@@ -51,6 +52,7 @@ final class Consistency {
                 rules.access(),
                 a -> a.parent().stream().toList());
         circles(Section.PARTS, "alongside", rules.parts(), Part::alongside);
+        rules.families().values().stream().flatMap(f -> f.model().stream()).forEach(this::model);
         rules.causes().values().forEach(this::cause);
         rules.observations().values().forEach(this::observation);
         rules.hints().values().forEach(h -> wordSets(Section.HINTS, h.id(), h.phrases()));
@@ -75,6 +77,32 @@ final class Consistency {
                     Quoted.of(key) + " goes in a circle: " + way,
                     "Take one step of the circle out.");
         }
+    }
+
+    /** What a model says beside its family must be about something, and must lead to an open phone. */
+    private void model(Model model) {
+        RuleBook own = rules.of(model.id());
+        Map<String, Collection<String>> parents = new LinkedHashMap<>();
+        own.access().forEach((id, a) -> parents.put(id, a.parent().stream().toList()));
+        if (model.opens().states().size() > 0) {
+            for (List<String> circle : Circles.in(parents)) {
+                tell(
+                        new Spot(Section.MODELS, model.id(), "opens", circle.get(0)),
+                        "opening goes in a circle on this model: " + String.join(" -> ", circle) + " -> "
+                                + circle.get(0),
+                        "Take one step of the circle out.");
+            }
+        }
+        model.signs()
+                .forEach((cause, signs) -> Optional.ofNullable(rules.causes().get(cause))
+                        .ifPresent(c -> signs.keySet().stream()
+                                .filter(o -> rules.observations().containsKey(o))
+                                .filter(o -> c.signs().stream()
+                                        .noneMatch(s -> s.observation().equals(o)))
+                                .forEach(o -> tell(
+                                        new Spot(Section.MODELS, model.id(), "signs", cause),
+                                        Quoted.of(cause) + " does not show " + Quoted.of(o) + " on any model",
+                                        "Take it out, or add the sign to the cause."))));
     }
 
     private void cause(Cause cause) {

@@ -1,12 +1,17 @@
 package hingewise.rulebook.yaml;
 
+import hingewise.plain.Quoted;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Component;
 import hingewise.rulebook.Family;
 import hingewise.rulebook.History;
 import hingewise.rulebook.Marginal;
+import hingewise.rulebook.Model;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /** What phones are made of and what becomes of them: components, families, histories, causes. */
 final class ModelReader {
@@ -21,7 +26,67 @@ final class ModelReader {
                 id,
                 fields.text("label"),
                 fields.filled("components").references("components", Section.COMPONENTS),
+                Optional.empty(),
                 fields.grounds());
+    }
+
+    static Model model(String id, Fields fields) {
+        if (fields.context().entries().find(Section.FAMILIES, id).isPresent()) {
+            fields.problem("label", Quoted.of(id) + " is a family and a model", "Give the model another id.");
+        }
+        return new Model(
+                id,
+                fields.text("label"),
+                fields.present("family").reference("family", Section.FAMILIES).orElse(""),
+                part(fields, "lacks", ModelReader::lacks).orElse(Model.Lacks.NOTHING),
+                fields.links("base-rates", Section.CAUSES, fields.values()::rate),
+                fields.links("signs", Section.CAUSES, n -> strengths(fields, n)),
+                part(fields, "opens", ModelReader::opens).orElse(Model.Opens.NOTHING),
+                fields.grounds());
+    }
+
+    private static <T> Optional<T> part(Fields fields, String key, Function<Fields, T> body) {
+        return fields.optional(key).flatMap(n -> Fields.read(fields.context(), n, Quoted.of(key), body));
+    }
+
+    private static Model.Lacks lacks(Fields fields) {
+        return new Model.Lacks(
+                fields.references("components", Section.COMPONENTS),
+                fields.references("observations", Section.OBSERVATIONS),
+                fields.references("choices", Section.CHOICES),
+                fields.references("confirmations", Section.CONFIRMATIONS),
+                fields.references("parts", Section.PARTS));
+    }
+
+    private static Model.Opens opens(Fields fields) {
+        return new Model.Opens(
+                states(fields, "observations", Section.OBSERVATIONS),
+                states(fields, "confirmations", Section.CONFIRMATIONS),
+                states(fields, "parts", Section.PARTS),
+                states(fields, "access", Section.ACCESS));
+    }
+
+    private static Map<String, String> states(Fields fields, String key, Section section) {
+        return fields.links(key, section, n -> fields.values().reference(n, Section.ACCESS));
+    }
+
+    /** Strengths by observation. */
+    private static Optional<Map<String, Double>> strengths(Fields fields, Node node) {
+        if (!(node instanceof Node.Mapping block)) {
+            fields.values()
+                    .problem(
+                            node,
+                            Quoted.of(node.under()) + " is " + node.form() + ", where signs with strengths should be",
+                            "Write {observation: strength}.");
+            return Optional.empty();
+        }
+        Fields.tellTwice(fields.context(), block);
+        Map<String, Double> strengths = new LinkedHashMap<>();
+        for (Node.Member member : block.members()) {
+            fields.values().checkReference(member.place(), member.key(), Section.OBSERVATIONS);
+            fields.values().strength(member.value()).ifPresent(s -> strengths.put(member.key(), s));
+        }
+        return Optional.of(strengths);
     }
 
     static History history(String id, Fields fields) {

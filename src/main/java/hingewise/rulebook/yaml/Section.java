@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 enum Section {
     COMPONENTS("a component"),
     FAMILIES("a family"),
+    MODELS("a model"),
     HISTORIES("a history"),
     CAUSES("a cause"),
     OBSERVATIONS("an observation"),

@@ -12,13 +12,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The wanted messages are our own wording; what is a mistake is stated by rules/README.md. */
 class MistakesTest {
     static Stream<Mistake> mistakes() throws IOException {
-        return Stream.of("structure", "numbers", "references", "consistency").flatMap(name -> {
-            try {
-                return Mistake.all(SmallBook.resource("mistakes-" + name + ".txt"));
-            } catch (IOException e) {
-                throw new AssertionError(e);
-            }
-        });
+        return Stream.of("structure", "numbers", "references", "consistency", "models")
+                .flatMap(name -> {
+                    try {
+                        return Mistake.all(SmallBook.resource("mistakes-" + name + ".txt"));
+                    } catch (IOException e) {
+                        throw new AssertionError(e);
+                    }
+                });
     }
 
     @ParameterizedTest
