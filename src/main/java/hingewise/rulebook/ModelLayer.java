@@ -142,6 +142,8 @@ final class ModelLayer {
                 o.repeat(),
                 o.reliability(),
                 families,
+                o.pictures(),
+                o.phrases(),
                 o.grounds());
     }
 
