@@ -9,7 +9,6 @@ import hingewise.costing.RepairCosts;
 import hingewise.costing.Shop;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.diagnosis.Diagnostician;
-import hingewise.diagnosis.Reading;
 import hingewise.planning.FirstSteps;
 import hingewise.planning.Step;
 import hingewise.rulebook.Caution;
@@ -17,10 +16,10 @@ import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.RuleBook;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Answers a case in one pass, the same for the window, the terminal and the documents. */
@@ -58,13 +57,14 @@ public final class Assessor {
         RepairCosts costs = new RepairCosts(rules, prices, shop, file.phone());
         PartsList parts = new PartsChooser(rules, costs).choose(diagnosis);
         List<Step> steps = new FirstSteps(rules, costs, family, diagnosis).ranked();
-        List<ShownCaution> cautions = cautions(diagnosis, steps, parts.order());
-        if (cautions.stream().anyMatch(ShownCaution::stops)) {
+        List<Caution> brought = Cautions.broughtBy(rules, diagnosis);
+        if (brought.stream().anyMatch(Caution::stops)) {
             steps = steps.stream()
                     .filter(s -> s.confirmation().kind() == Confirmation.Kind.QUESTION)
                     .toList();
             parts = PartsList.NOTHING;
         }
+        List<ShownCaution> cautions = cautions(brought, steps, parts.order());
         return new Assessment(
                 file,
                 diagnosis,
@@ -75,39 +75,20 @@ public final class Assessor {
                 FunctionRound.left(rules, family, diagnosis.readings()));
     }
 
-    private List<ShownCaution> cautions(Diagnosis diagnosis, List<Step> steps, List<OrderLine> parts) {
-        Set<String> seen = diagnosis.readings().used().stream()
-                .filter(Reading::yes)
-                .map(r -> r.observation().id())
-                .collect(Collectors.toSet());
-        List<Step> looked = steps.stream()
-                .filter(s -> s.saves().isPositive())
-                .limit(STEPS_LOOKED_AT)
+    /** What the case itself brings up before what comes with the proposals, and what stops the work before all else. */
+    private List<ShownCaution> cautions(List<Caution> brought, List<Step> steps, List<OrderLine> parts) {
+        Stream<Caution> carried = Stream.concat(
+                steps.stream()
+                        .filter(s -> s.saves().isPositive())
+                        .limit(STEPS_LOOKED_AT)
+                        .flatMap(s -> Cautions.of(rules, s).stream()),
+                parts.stream().flatMap(p -> Cautions.of(rules, p).stream()));
+        Set<Caution> all = new LinkedHashSet<>(brought);
+        carried.forEach(all::add);
+        return all.stream()
+                .map(c -> new ShownCaution(c, c.stops() && brought.contains(c), brought.contains(c)))
+                .sorted(Comparator.comparing((ShownCaution c) -> !c.stops()).thenComparing(c -> !c.brought()))
                 .toList();
-        Set<String> opened = Stream.concat(
-                        looked.stream().flatMap(s -> s.opens().stream()),
-                        parts.stream()
-                                .flatMap(p -> rules.pathTo(p.part().access()).stream())
-                                .map(a -> a.id()))
-                .collect(Collectors.toSet());
-        Set<String> carried = Stream.concat(
-                        looked.stream().flatMap(s -> s.confirmation().cautions().stream()),
-                        opened.stream()
-                                .map(rules.access()::get)
-                                .flatMap(a -> a == null ? Stream.<String>empty() : a.cautions().stream()))
-                .collect(Collectors.toSet());
-        return rules.cautions().values().stream()
-                .filter(c -> brought(c, seen, diagnosis)
-                        || carried.contains(c.id())
-                        || c.access().stream().anyMatch(opened::contains))
-                .map(c -> new ShownCaution(c, c.stops() && brought(c, seen, diagnosis)))
-                .sorted(Comparator.comparing(c -> !c.stops()))
-                .toList();
-    }
-
-    private static boolean brought(Caution caution, Set<String> seen, Diagnosis diagnosis) {
-        return caution.observations().stream().anyMatch(seen::contains)
-                || caution.causes().entrySet().stream().anyMatch(e -> diagnosis.chanceOf(e.getKey()) >= e.getValue());
     }
 
     private List<Observation> untested(String family, Diagnosis diagnosis) {

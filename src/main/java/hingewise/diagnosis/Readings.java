@@ -115,6 +115,40 @@ public final class Readings {
                         .toList());
     }
 
+    /**
+     * Observations that were reported as so and not cleared since. A denial alone clears nothing, for both then stand;
+     * what clears is a repair of something that shows it, and after that somebody's own look or measurement that
+     * denies it.
+     */
+    public Set<String> standing() {
+        Set<String> standing = new LinkedHashSet<>();
+        Set<String> repaired = new LinkedHashSet<>();
+        for (int i = 0; i < happenings.size(); i++) {
+            Happening happening = happenings.get(i);
+            if (happening instanceof Reading reading) {
+                String id = reading.observation().id();
+                if (reading.yes()) {
+                    standing.add(id);
+                    repaired.remove(id);
+                } else if (repaired.contains(id) && own(reading)) {
+                    standing.remove(id);
+                }
+            } else if (happening.entry() instanceof Repair) {
+                for (String id : standing) {
+                    if (!versions.seenBy(id, i).equals(versions.seenBy(id, i + 1))) {
+                        repaired.add(id);
+                    }
+                }
+            }
+        }
+        return standing;
+    }
+
+    private static boolean own(Reading reading) {
+        EvidenceKind kind = reading.entry().kind();
+        return kind == EvidenceKind.LOOK || kind == EvidenceKind.METER;
+    }
+
     /** Observations answered both ways though nobody touched them between; passing time may have. */
     public List<Contradiction> contradictions() {
         record State(Observation observation, List<Integer> versions) {}

@@ -2,12 +2,16 @@ package hingewise.rulebook;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds what somebody probably meant. */
 public final class NearestId {
     private static final int LONGEST = 80;
+
+    /** As many ids as are told at once. */
+    private static final int FEW = 12;
 
     private NearestId() {}
 
@@ -31,13 +35,26 @@ public final class NearestId {
                         .thenComparing(Comparator.naturalOrder()));
     }
 
-    /** A sentence to put after "is not known": the nearest id, or the whole list where it is short. */
+    /**
+     * A sentence to put after "is not known": the nearest id, or those that hold what is given as a whole word, or the
+     * whole list where it is short.
+     */
     public static String advice(String given, Collection<String> known) {
-        return of(given, known)
-                .map(id -> "Did you mean \"" + id + "\"?")
-                .orElse(
-                        known.size() <= 12
-                                ? "Known are: " + String.join(", ", known) + "."
-                                : "Nothing known is close to it.");
+        return of(given, known).map(id -> "Did you mean \"" + id + "\"?").orElseGet(() -> holding(given, known));
+    }
+
+    private static String holding(String given, Collection<String> known) {
+        List<String> holding = known.stream()
+                .filter(id -> !given.isEmpty() && ("-" + id + "-").contains("-" + given + "-"))
+                .sorted()
+                .toList();
+        if (holding.isEmpty()) {
+            return known.size() <= FEW
+                    ? "Known are: " + String.join(", ", known) + "."
+                    : "Nothing known is close to it.";
+        }
+        String more = holding.size() > FEW ? " and " + (holding.size() - FEW) + " more" : "";
+        return "Known with it are: " + String.join(", ", holding.subList(0, Math.min(FEW, holding.size()))) + more
+                + ".";
     }
 }

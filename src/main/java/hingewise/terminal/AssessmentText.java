@@ -29,9 +29,11 @@ final class AssessmentText {
         header(page, assessment.file(), rules, past);
         CautionSection.stops(page, assessment);
         CauseSection.write(page, look, assessment);
-        CautionSection.care(page, assessment);
-        StepSection.write(page, rules, assessment);
+        Care care = Care.of(rules, assessment, StepSection.told(assessment));
+        CautionSection.care(page, assessment, care);
+        StepSection.write(page, rules, assessment, care);
         PartsSection.write(page, rules, assessment, inventedPrices);
+        care.atParts(page, rules, assessment);
         RecordSection.contradictions(page, assessment.diagnosis());
         RecordSection.skipped(page, rules, assessment.diagnosis());
         RecordSection.sinceRepair(page, assessment);

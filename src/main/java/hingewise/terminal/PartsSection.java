@@ -32,7 +32,7 @@ final class PartsSection {
             page.hanging(
                     0,
                     line.quantity() + " x  ",
-                    line.part().label()
+                    line.part().label() + " (" + line.part().id() + ")"
                             + line.offer().map(o -> offer(rules, o)).orElse(", no offer in the price book"));
             page.hanging(5, "for  ", purpose(rules, line));
         }

@@ -23,6 +23,7 @@ import hingewise.rulebook.RuleBook;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,13 +39,14 @@ import picocli.CommandLine.Parameters;
         description = {
             "Add an entry to a case file and say what it moved. Nothing is written unless it can stand.",
             "",
-            "  record CASE claim|photo|look|meter ID=ANSWER ...    what was reported",
-            "  record CASE try CONFIRMATION [--result ID=ANSWER ...]   what was tried, then seen",
-            "  record CASE repair PART ... --grade GRADE           what was fitted",
-            "  record CASE opened ACCESS                           how far it was opened",
+            "  record CASE claim|photo|look|meter ID=ANSWER ...  what was reported",
+            "  record CASE try CONFIRMATION                      what was tried; what was",
+            "              [--result ID=ANSWER ...]              seen after it",
+            "  record CASE repair PART ... --grade GRADE         what was fitted",
+            "  record CASE opened ACCESS                         how far it was opened",
             "  record CASE closed",
-            "  record CASE meanwhile WHAT                          time in which it may have changed",
-            "  record CASE withdraw ENTRY                          an entry taken back",
+            "  record CASE meanwhile WHAT                        time that may change it",
+            "  record CASE withdraw ENTRY                        an entry taken back",
             ""
         })
 final class RecordCommand implements Callable<Integer> {
@@ -95,17 +97,18 @@ final class RecordCommand implements Callable<Integer> {
         kinds.put("try", this::tried);
         kinds.put(
                 "repair",
-                (before, s) -> before.with(new Repair(
-                        before.nextId(),
-                        s.at(),
-                        s.by(),
-                        some("PART"),
-                        grade.orElseThrow(() -> Refusal.badInput("say what kind of part it is with --grade")),
-                        s.remark())));
+                (before, s) -> before.with(
+                        new Repair(before.nextId(), s.at(), s.by(), some("PART"), grade.orElse(""), s.remark())));
         kinds.put(
                 "opened",
                 (before, s) -> before.with(new Opened(before.nextId(), s.at(), s.by(), one("ACCESS"), s.remark())));
-        kinds.put("closed", (before, s) -> before.with(new Closed(before.nextId(), s.at(), s.by(), s.remark())));
+        kinds.put("closed", (before, s) -> {
+            if (!what.isEmpty()) {
+                throw Refusal.badInput(
+                        Quoted.of(kind) + " takes nothing more, but here is " + Quoted.of(String.join(" ", what)));
+            }
+            return before.with(new Closed(before.nextId(), s.at(), s.by(), s.remark()));
+        });
         kinds.put(
                 "meanwhile",
                 (before, s) -> before.with(new Meanwhile(before.nextId(), s.at(), s.by(), one("WHAT"), s.remark())));
@@ -121,14 +124,21 @@ final class RecordCommand implements Callable<Integer> {
                 .orElseThrow(() -> Refusal.badInput(
                         "no entry is of the kind " + Quoted.of(kind) + ". " + NearestId.advice(kind, kinds.keySet())));
         if (!results.isEmpty() && !kind.equals("try")) {
-            throw Refusal.badInput("--result goes with a try; a " + kind + " has none");
+            throw Refusal.badInput("--result goes with a try; " + Quoted.of(kind) + " has none");
         }
         if (grade.isPresent() && !kind.equals("repair")) {
-            throw Refusal.badInput("--grade goes with a repair; a " + kind + " has none");
+            throw Refusal.badInput("--grade goes with a repair; " + Quoted.of(kind) + " has none");
+        }
+        if (grade.isEmpty() && kind.equals("repair")) {
+            throw Refusal.badInput("say what kind of part it is with --grade: "
+                    + String.join(", ", rules.grades().keySet()));
         }
         try {
             Stored before = CaseFileStore.open(file);
-            Stamp stamp = new Stamp(when(), by.orElse(kind.equals(EvidenceKind.CLAIM.id()) ? "seller" : BENCH), remark);
+            Stamp stamp = new Stamp(
+                    when(before.caseFile()),
+                    by.orElse(kind.equals(EvidenceKind.CLAIM.id()) ? "seller" : BENCH),
+                    remark);
             CaseFile after = known.add(before.caseFile(), stamp);
             Course course = Course.of(rules, after);
             CaseFileStore.save(before, after, file);
@@ -141,12 +151,24 @@ final class RecordCommand implements Callable<Integer> {
         }
     }
 
-    private Instant when() {
+    /** A date far ahead would keep out whatever is recorded after it. */
+    private Instant when(CaseFile before) {
+        Instant now = console.clock().instant().truncatedTo(ChronoUnit.SECONDS);
+        Instant said = time.map(this::parsed).orElse(now);
+        Instant latest = before.entries().stream().map(Entry::at).reduce(now, (a, b) -> a.isAfter(b) ? a : b);
+        if (said.isAfter(latest.plus(1, ChronoUnit.DAYS))) {
+            throw Refusal.badInput("--time " + Quoted.of(time.orElse("")) + " lies more than a day ahead of this"
+                    + " computer's clock (" + now + "); correct one of them");
+        }
+        return said;
+    }
+
+    private Instant parsed(String said) {
         try {
-            return time.map(Instant::parse).orElseGet(() -> console.clock().instant());
+            return Instant.parse(said);
         } catch (DateTimeException e) {
-            throw Refusal.badInput("--time " + Quoted.of(time.orElse("")) + " is no point in time; write it like"
-                    + " 2026-11-20T10:00:00Z");
+            throw Refusal.badInput(
+                    "--time " + Quoted.of(said) + " is no point in time; write it like 2026-11-20T10:00:00Z");
         }
     }
 
@@ -184,7 +206,7 @@ final class RecordCommand implements Callable<Integer> {
 
     private List<String> some(String name) {
         if (what.isEmpty()) {
-            throw Refusal.badInput("a " + kind + " needs " + name);
+            throw Refusal.badInput(Quoted.of(kind) + " needs " + name + "; see: hingewise record --help");
         }
         return what;
     }
@@ -192,7 +214,7 @@ final class RecordCommand implements Callable<Integer> {
     private String one(String name) {
         if (some(name).size() > 1) {
             throw Refusal.badInput(
-                    "a " + kind + " takes one " + name + ", but here are " + Quoted.of(String.join(" ", what)));
+                    Quoted.of(kind) + " takes one " + name + ", but here are " + Quoted.of(String.join(" ", what)));
         }
         return what.get(0);
     }

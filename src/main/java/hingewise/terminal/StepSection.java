@@ -16,7 +16,12 @@ final class StepSection {
 
     private StepSection() {}
 
-    static void write(Page page, RuleBook rules, Assessment assessment) {
+    /** The steps that are told in full. */
+    static List<Step> told(Assessment assessment) {
+        return assessment.tryFirst().stream().limit(TOLD).toList();
+    }
+
+    static void write(Page page, RuleBook rules, Assessment assessment, Care care) {
         page.heading("What to try first");
         List<Step> steps = assessment.tryFirst();
         if (steps.isEmpty()) {
@@ -33,7 +38,7 @@ final class StepSection {
                 page.line("Nothing " + (i == 0 ? "" : "more ")
                         + "changes what to decide. To be surer of the causes all the same:");
             }
-            tell(page, rules, i + 1, steps.get(i));
+            tell(page, rules, i + 1, steps.get(i), care);
         }
         List<Step> worthIt =
                 steps.stream().skip(TOLD).filter(s -> s.net().isPositive()).toList();
@@ -49,14 +54,15 @@ final class StepSection {
         }
     }
 
-    private static void tell(Page page, RuleBook rules, int number, Step step) {
+    private static void tell(Page page, RuleBook rules, int number, Step step, Care care) {
         String cost = step.cost().isZero() ? "no material" : Figures.money(step.cost());
         page.hanging(0, number + ".  ", step.confirmation().label(), Optional.of(Tint.HEADING));
         page.hanging(
                 4,
                 "",
-                step.confirmation().kind().id() + ", " + Figures.minutes(step.minutes()) + ", " + cost + "; saves "
-                        + Figures.money(step.saves()) + ", net " + Figures.money(step.net()));
+                step.confirmation().kind().id() + " " + step.confirmation().id() + ", "
+                        + Figures.minutes(step.minutes()) + ", " + cost + "; saves " + Figures.money(step.saves())
+                        + ", net " + Figures.money(step.net()));
         page.hanging(
                 4,
                 "open   ",
@@ -70,6 +76,7 @@ final class StepSection {
                     "answer "
                             + labels(step.askFirst(), id -> rules.observations().get(id), Observation::label, "; "));
         }
+        care.atStep(page, rules, step, number);
         page.hanging(4, "do     ", step.confirmation().how());
         page.hanging(4, "why    ", step.why());
         page.blank();

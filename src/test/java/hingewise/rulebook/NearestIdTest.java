@@ -36,4 +36,16 @@ class NearestIdTest {
                         "battery", IntStream.range(0, 20).mapToObj(i -> "x" + i).toList()))
                 .isEqualTo("Nothing known is close to it.");
     }
+
+    @Test
+    void adviceNamesWhatHoldsTheWord() {
+        List<String> known = IntStream.range(0, 14)
+                .mapToObj(i -> "reseat-plug-" + (char) ('a' + i))
+                .toList();
+        assertThat(NearestId.advice("reseat", known))
+                .startsWith("Known with it are: reseat-plug-a, reseat-plug-b, ")
+                .endsWith(", reseat-plug-l and 2 more.");
+        assertThat(NearestId.advice("springs", KNOWN)).isEqualTo("Known with it are: hinge-springs.");
+        assertThat(NearestId.advice("cover-displays-of-glass", KNOWN)).startsWith("Known are: ");
+    }
 }

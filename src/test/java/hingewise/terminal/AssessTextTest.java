@@ -2,9 +2,12 @@ package hingewise.terminal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class AssessTextTest {
@@ -30,6 +33,26 @@ class AssessTextTest {
     void aStopComesFirstAndLeavesNothingButQuestions() throws IOException {
         Ran ran = Ran.small("assess", "--family", "clamshell", "--seen", "back-bulges=yes", "crease-blobs=yes");
         assertThat(ran.out()).isEqualTo(Files.readString(GOLDEN.resolve("assess-stop.txt")));
+    }
+
+    @Test
+    void everyCautionStandsInFull() throws IOException {
+        for (String name : List.of("clamshell-buzzes-no-image", "clamshell-swollen-battery", "book-got-wet")) {
+            String demo = "demo-cases/" + name + ".json";
+            String running = Ran.shipped("assess", demo)
+                    .out()
+                    .replaceAll("(?m)^(!| )+", " ")
+                    .replaceAll("\\s+", " ");
+            JsonNode cautions = new ObjectMapper()
+                    .readTree(Ran.shipped("assess", demo, "--json").out())
+                    .get("cautions");
+            assertThat(cautions).as(name).isNotEmpty();
+            for (JsonNode caution : cautions) {
+                assertThat(running)
+                        .as(name + " " + caution.get("id"))
+                        .contains(caution.get("text").asText());
+            }
+        }
     }
 
     @Test

@@ -81,7 +81,11 @@ class RecordTest {
         refused("Correct the date or the computer's clock", "look", "back-loose=no", "--time", "2026-11-19T10:00:00Z");
         refused("is no point in time", "look", "back-loose=no", "--time", "yesterday");
         refused("is not a part", "repair", "inner-asembly", "--grade", "service");
-        refused("with --grade", "repair", "alcohol");
+        refused("with --grade: service, aftermarket, pulled", "repair", "alcohol");
+        refused("Known with it are: battery-adhesive, battery-pair.", "repair", "battery", "--grade", "service");
+        refused("\"opened\" needs ACCESS", "opened");
+        refused("\"closed\" takes nothing more, but here is \"again\"", "closed", "again");
+        refused("more than a day ahead of this computer's clock", "closed", "--time", "2999-01-01T00:00:00Z");
         refused("is not a way to change by itself", "meanwhile", "eaten");
         refused("no entry is of the kind \"glance\"", "glance", "back-loose=yes");
         refused("is no ID=ANSWER", "look", "back-loose");

@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -176,7 +177,7 @@ public final class WizardModel {
     }
 
     Answers answers() {
-        return new Answers(setup.by(), setup.clock().instant());
+        return new Answers(setup.by(), setup.clock().instant().truncatedTo(ChronoUnit.SECONDS));
     }
 
     /** The standing answers to a question of the open case, in timeline order. */

@@ -38,14 +38,14 @@ public record WizardState(
         return unread(true);
     }
 
-    /** The cautions that warn and have not been read yet. */
+    /** The cautions that the case itself brings up, that warn, and that have not been read yet. */
     public List<ShownCaution> unreadWarnings() {
         return unread(false);
     }
 
     private List<ShownCaution> unread(boolean stops) {
         return cautions().stream()
-                .filter(c -> c.stops() == stops)
+                .filter(c -> c.brought() && c.stops() == stops)
                 .filter(c -> sitting.stream().noneMatch(s -> s.acknowledged().contains(read(c))))
                 .toList();
     }

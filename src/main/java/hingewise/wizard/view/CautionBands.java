@@ -13,8 +13,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /**
- * The cautions that apply. One that stops the work stays in full; warnings stand in full until they have been read, then
- * in one line that opens again.
+ * The cautions that apply. One that stops the work stays in full; warnings that the case brings up stand in full until
+ * they have been read, then in one line that opens again. Those that come with a step or a part stand there, and are
+ * counted here.
  */
 final class CautionBands extends VBox {
     private final WizardModel model;
@@ -39,7 +40,7 @@ final class CautionBands extends VBox {
             state.cautions().stream()
                     .filter(ShownCaution::stops)
                     .forEach(c -> bands.add(
-                            Bands.of("danger", Marks.STOP, Ui.text(c.caution().text()))));
+                            Bands.of("danger", Marks.STOP, Ui.text(c.caution().text() + "\n" + ShownCaution.LIFTED))));
             warnings(state).ifPresent(bands::add);
         }
         Focus.keeping(this, () -> getChildren().setAll(bands));
@@ -74,8 +75,17 @@ final class CautionBands extends VBox {
             opened = !opened;
             show(model.state());
         });
-        String count = all.size() == 1 ? "1 caution applies." : all.size() + " cautions apply.";
-        return Optional.of(opened ? band(all, open) : Bands.of("warning", Marks.CAUTION, Ui.text(count), open));
+        return Optional.of(opened ? band(all, open) : Bands.of("warning", Marks.CAUTION, Ui.text(counted(all)), open));
+    }
+
+    private static String counted(List<ShownCaution> all) {
+        long brought = all.stream().filter(ShownCaution::brought).count();
+        long carried = all.size() - brought;
+        String read = brought + (brought == 1 ? " caution applies." : " cautions apply.");
+        String ahead = carried + (brought > 0 ? " more" : carried == 1 ? " caution" : " cautions")
+                + (carried == 1 ? " comes" : " come") + " with the steps and parts proposed: read what stands there"
+                + " before you begin.";
+        return brought == 0 ? ahead : carried == 0 ? read : read + " " + ahead;
     }
 
     private Node band(List<ShownCaution> cautions, Button button) {

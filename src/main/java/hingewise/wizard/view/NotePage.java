@@ -1,6 +1,7 @@
 package hingewise.wizard.view;
 
 import hingewise.assessment.Assessment;
+import hingewise.assessment.Cautions;
 import hingewise.costing.Offer;
 import hingewise.costing.OrderLine;
 import hingewise.rulebook.Cause;
@@ -89,6 +90,7 @@ final class NotePage extends VBox {
         Button save = Bands.button("export-parts", "Save the list as CSV …", export);
         VBox parts = panel("Parts to order", grid);
         parts.getChildren().addAll(held(assessment));
+        parts.getChildren().addAll(cautions(assessment));
         parts.getChildren().add(save);
         return parts;
     }
@@ -102,6 +104,15 @@ final class NotePage extends VBox {
                                         .map(u -> "before \"" + u.label() + "\": it may make the order needless.")
                                         .orElse("before it is surer."),
                         "note"))
+                .toList();
+    }
+
+    /** What fitting the parts calls for. */
+    private List<Label> cautions(Assessment assessment) {
+        return model.rules().stream()
+                .flatMap(r -> assessment.parts().order().stream().flatMap(p -> Cautions.of(r, p).stream()))
+                .distinct()
+                .map(c -> Ui.text("Caution: " + c.text(), "caution-text"))
                 .toList();
     }
 

@@ -1,10 +1,9 @@
 package hingewise.wizard.view;
 
 import hingewise.assessment.Assessment;
+import hingewise.assessment.Cautions;
 import hingewise.planning.Step;
-import hingewise.rulebook.Access;
 import hingewise.rulebook.Caution;
-import hingewise.rulebook.RuleBook;
 import hingewise.wizard.model.WizardModel;
 import hingewise.wizard.model.WizardState;
 import java.util.ArrayList;
@@ -15,7 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -98,11 +96,18 @@ final class StepsPanel extends VBox {
                 4, Ui.line(Figures.minutes(step.minutes()), "figure"), Ui.line(Figures.money(step.cost()), "figure"));
         figures.getStyleClass().add("figures");
         figures.setMinWidth(USE_PREF_SIZE);
+        List<Caution> cautions = cautions(step);
+        VBox words = Ui.column(4, name, what);
+        if (!cautions.isEmpty()) {
+            words.getChildren().add(Ui.row(8, Ui.mark(Marks.CAUTION, "mark-warning"), Ui.text(counted(cautions))));
+        }
         Button head = Ui.opener(
                 "step-" + id,
-                Ui.topRow(8, Ui.line(Integer.toString(rank), "rank"), Ui.growing(Ui.column(4, name, what)), figures),
+                Ui.topRow(8, Ui.line(Integer.toString(rank), "rank"), Ui.growing(words), figures),
                 rank + ": " + step.confirmation().label() + ", " + Figures.minutes(step.minutes()) + ", "
-                        + Figures.money(step.cost()) + ", " + opens + (open ? ", details shown" : ", show details"),
+                        + Figures.money(step.cost()) + ", " + opens
+                        + (cautions.isEmpty() ? "" : ", " + counted(cautions))
+                        + (open ? ", details shown" : ", show details"),
                 () -> {
                     if (!opened.remove(id)) {
                         opened.add(id);
@@ -114,17 +119,18 @@ final class StepsPanel extends VBox {
     }
 
     private Node details(Step step) {
-        VBox box = Ui.column(
-                8,
-                Ui.text(step.confirmation().how()),
-                Ui.text(step.why()),
-                Ui.text(
-                        "Expected to save " + Figures.money(step.saves()) + " against deciding now; "
-                                + Figures.money(step.net()) + " after its minutes, its cost and its risk.",
-                        "muted"));
+        VBox box = Ui.column(8);
+        cautions(step).forEach(c -> box.getChildren().add(Ui.text("Caution: " + c.text(), "caution-text")));
+        box.getChildren()
+                .addAll(
+                        Ui.text(step.confirmation().how()),
+                        Ui.text(step.why()),
+                        Ui.text(
+                                "Expected to save " + Figures.money(step.saves()) + " against deciding now; "
+                                        + Figures.money(step.net()) + " after its minutes, its cost and its risk.",
+                                "muted"));
         box.getStyleClass().add("details");
         model.rules().ifPresent(rules -> {
-            cautions(rules, step).forEach(c -> box.getChildren().add(Ui.text("Caution: " + c.text(), "caution-text")));
             step.askFirst().stream()
                     .flatMap(o -> rules.question(o).stream())
                     .forEach(q -> box.getChildren()
@@ -151,16 +157,12 @@ final class StepsPanel extends VBox {
         });
     }
 
-    private static List<Caution> cautions(RuleBook rules, Step step) {
-        return Stream.concat(
-                        step.confirmation().cautions().stream(),
-                        step.opens().stream()
-                                .flatMap(a -> Optional.ofNullable(rules.access().get(a)).stream())
-                                .map(Access::cautions)
-                                .flatMap(Set::stream))
-                .distinct()
-                .flatMap(c -> Optional.ofNullable(rules.cautions().get(c)).stream())
-                .toList();
+    private List<Caution> cautions(Step step) {
+        return model.rules().map(r -> Cautions.of(r, step)).orElse(List.of());
+    }
+
+    private static String counted(List<Caution> cautions) {
+        return cautions.size() + (cautions.size() == 1 ? " caution" : " cautions");
     }
 
     private String access(String id) {

@@ -21,7 +21,6 @@ final class TopBar extends VBox {
     /** Where the tabs of the pages begin, after those of the occasions. */
     private static final int NOTE = Occasion.values().length;
 
-    private final WizardModel model;
     private final Label title = Ui.text("Hingewise", "title");
     private final Label saved = Ui.text("", "muted");
     private final FlowPane occasions = new FlowPane(8, 8);
@@ -33,7 +32,6 @@ final class TopBar extends VBox {
 
     TopBar(WizardModel model, Runnable saveAs, Runnable record, Runnable theme) {
         super(8);
-        this.model = model;
         getStyleClass().add("top-bar");
         for (Occasion occasion : Occasion.values()) {
             occasions

@@ -2,9 +2,14 @@ package hingewise.wizard.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hingewise.assessment.Assessment;
+import hingewise.assessment.Cautions;
+import hingewise.assessment.ShownCaution;
 import hingewise.casefile.Opened;
 import hingewise.casefile.Report;
 import hingewise.casefile.store.CaseFileStore;
+import hingewise.planning.Step;
+import hingewise.rulebook.Caution;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.wizard.Bench;
 import hingewise.wizard.DemoCase;
@@ -13,7 +18,9 @@ import hingewise.wizard.model.Sitting;
 import hingewise.wizard.model.WizardModel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import javafx.scene.control.Labeled;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -85,6 +92,32 @@ class WithTheMouseTest {
 
         robot.clickOn("#theme").clickOn("#cases");
         assertThat(model.state().page()).isEqualTo(Page.START);
+    }
+
+    @Test
+    void whatAStepCallsForStandsWithItAndIsCountedAbove(FxRobot robot) {
+        window.run(() -> model.openCopy(folder.resolve("demos").resolve("demo.json")));
+        while (!model.state().unreadWarnings().isEmpty()) {
+            robot.clickOn("#cautions-read");
+        }
+        List<ShownCaution> carried =
+                model.state().cautions().stream().filter(c -> !c.brought()).toList();
+        assertThat(carried).isNotEmpty();
+        assertThat(labels("#cautions")).anyMatch(t -> t.contains(carried.size() + " more come with the steps"));
+
+        Assessment answer = model.state().reckoning().latest().orElseThrow();
+        Step first = answer.tryFirst().get(0);
+        List<Caution> own = Cautions.of(model.rules().orElseThrow(), first);
+        assertThat(labels("#steps")).contains(own.size() + " cautions");
+        robot.clickOn("#step-" + first.confirmation().id());
+        assertThat(labels("#steps"))
+                .containsAll(own.stream().map(c -> "Caution: " + c.text()).toList());
+    }
+
+    private List<String> labels(String under) {
+        return window.get(() -> window.scene().getRoot().lookupAll(under + " .label").stream()
+                .map(n -> ((Labeled) n).getText())
+                .toList());
     }
 
     @Test
