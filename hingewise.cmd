@@ -45,7 +45,7 @@ if errorlevel 1 (
 )
 echo hingewise: building (the first time this fetches libraries and takes a few minutes)>&2
 pushd "%HOME_DIR%"
-call mvn -B -q -Dmaven.test.skip=true package 1>&2 <nul
+call mvn -B -q -Dstyle.color=never -Dmaven.test.skip=true package 1>&2 <nul
 set "RESULT=%ERRORLEVEL%"
 popd
 if not "%RESULT%"=="0" (

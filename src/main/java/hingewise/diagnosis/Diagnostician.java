@@ -44,7 +44,7 @@ public final class Diagnostician {
         Situations.Situation whole = situations.whole();
         Evidence evidence = situations.evidence(whole, file.entries());
         Solution solution = whole.solver().solve(evidence);
-        List<RankedCause> ranked = ranked(causes, new Reasons(situations, readings.happenings()), solution);
+        List<RankedCause> ranked = ranked(causes, new Reasons(situations, readings.happenings(), causes), solution);
         return new Diagnosis(
                 ranked,
                 combinations(ranked, solution),
@@ -73,7 +73,7 @@ public final class Diagnostician {
     }
 
     private List<RankedCause> ranked(List<Cause> causes, Reasons reasons, Solution solution) {
-        Map<String, List<Reason>> byCause = reasons.of(causes);
+        Map<String, List<Reason>> byCause = reasons.byCause();
         return causes.stream()
                 .map(cause -> {
                     double chance = solution.probability(Names.cause(cause.id()));

@@ -8,9 +8,11 @@ import hingewise.inference.Solution;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Sign;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -26,55 +28,77 @@ final class Reasons {
 
     private final List<Happening> happenings;
     private final List<Entry> entries;
-    private final List<Solution> first = new ArrayList<>();
-    private final List<Solution> last = new ArrayList<>();
-    private final List<Solution> without = new ArrayList<>();
+    private final List<Cause> causes;
+    private final List<Chances> first = new ArrayList<>();
+    private final List<Chances> last = new ArrayList<>();
+    private final List<Chances> without = new ArrayList<>();
 
-    Reasons(Situations situations, List<Happening> happenings) {
+    /**
+     * What is kept of a solution. The solution itself holds large tables, and there are three to an entry.
+     *
+     * @param of chance of each cause by id
+     * @param logOdds the same as log-odds
+     */
+    private record Chances(Map<String, Double> of, Map<String, Double> logOdds) {}
+
+    Reasons(Situations situations, List<Happening> happenings, List<Cause> causes) {
+        this.causes = causes;
         this.happenings = happenings.stream()
                 .filter(h -> !(h instanceof Touch touch) || !touch.turns().isEmpty())
                 .toList();
         this.entries = this.happenings.stream().map(Happening::entry).distinct().toList();
         int n = entries.size();
         for (int k = 0; k <= n; k++) {
-            first.add(situations.solve(entries.subList(0, k)));
-            last.add(situations.solve(entries.subList(n - k, n)));
+            first.add(chances(situations.solve(entries.subList(0, k))));
+            last.add(chances(situations.solve(entries.subList(n - k, n))));
         }
         for (Entry entry : entries) {
-            without.add(
-                    situations.solve(entries.stream().filter(e -> e != entry).toList()));
+            without.add(chances(
+                    situations.solve(entries.stream().filter(e -> e != entry).toList())));
         }
+    }
+
+    private Chances chances(Solution solution) {
+        Map<String, Double> chance = new HashMap<>();
+        Map<String, Double> logOdds = new HashMap<>();
+        for (Cause cause : causes) {
+            String name = Names.cause(cause.id());
+            chance.put(cause.id(), solution.probability(name));
+            // Bounded, so that what is certain beyond all a double can tell still sums.
+            logOdds.put(cause.id(), Math.max(-MOST_LOG_ODDS, Math.min(MOST_LOG_ODDS, solution.logOdds(name))));
+        }
+        return new Chances(chance, logOdds);
     }
 
     /** The chance before any entry. */
     double prior(Cause cause) {
-        return first.get(0).probability(Names.cause(cause.id()));
+        return of(first.get(0).of(), cause);
     }
 
     /** The reasons of each cause, in timeline order. */
-    Map<String, List<Reason>> of(List<Cause> causes) {
+    Map<String, List<Reason>> byCause() {
         int n = entries.size();
         Map<String, List<Reason>> reasons = new LinkedHashMap<>();
         for (Cause cause : causes) {
-            String name = Names.cause(cause.id());
             List<Reason> own = new ArrayList<>();
             for (int k = 0; k < n; k++) {
-                double forward = logOdds(first.get(k + 1), name) - logOdds(first.get(k), name);
-                double backward = logOdds(last.get(n - k), name) - logOdds(last.get(n - k - 1), name);
+                double forward =
+                        of(first.get(k + 1).logOdds(), cause) - of(first.get(k).logOdds(), cause);
+                double backward =
+                        of(last.get(n - k).logOdds(), cause) - of(last.get(n - k - 1).logOdds(), cause);
                 own.add(new Reason(
                         entries.get(k).id(),
                         text(cause, entries.get(k)),
                         (forward + backward) / 2,
-                        without.get(k).probability(name)));
+                        of(without.get(k).of(), cause)));
             }
             reasons.put(cause.id(), own);
         }
         return reasons;
     }
 
-    /** Bounded, so that what is certain beyond all a double can tell still sums. */
-    private static double logOdds(Solution solution, String name) {
-        return Math.max(-MOST_LOG_ODDS, Math.min(MOST_LOG_ODDS, solution.logOdds(name)));
+    private static double of(Map<String, Double> figures, Cause cause) {
+        return Objects.requireNonNull(figures.get(cause.id()));
     }
 
     private String text(Cause cause, Entry entry) {

@@ -3,12 +3,15 @@ package hingewise.terminal;
 import hingewise.costing.MixedCurrencyException;
 import hingewise.diagnosis.CaseException;
 import hingewise.inference.CliqueLimitException;
+import hingewise.plain.Quoted;
 import hingewise.rulebook.RuleBook;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
@@ -44,9 +47,17 @@ public final class Terminal {
                 .setOut(new PrintWriter(console.out(), true))
                 .setErr(new PrintWriter(console.err(), true))
                 .setParameterExceptionHandler((e, given) -> misused(console, e))
-                .setExecutionExceptionHandler((e, command, parsed) -> failed(console, e));
+                .setExecutionExceptionHandler((e, command, parsed) -> failed(console, command, e));
         line.getSubcommands().values().forEach(c -> c.getCommandSpec().mixinStandardHelpOptions(true));
-        return line.execute(arguments);
+        try {
+            return line.execute(arguments);
+        } catch (OutOfMemoryError e) {
+            return refuse(
+                    console,
+                    ExitCode.FAULT,
+                    List.of("this takes more memory than Java was given; close other programs, or give it more, such as"
+                            + " with the variable JDK_JAVA_OPTIONS set to -Xmx4g"));
+        }
     }
 
     private static int misused(Console console, CommandLine.ParameterException e) {
@@ -56,12 +67,16 @@ public final class Terminal {
         return ExitCode.BAD_INPUT.number();
     }
 
-    private static int failed(Console console, Exception e) {
+    private static int failed(Console console, CommandLine command, Exception e) {
         if (e instanceof Refusal refusal) {
             return refuse(console, refusal.code(), refusal.lines());
         }
         if (e instanceof CaseException problems) {
-            return refuse(console, ExitCode.BAD_INPUT, problems.problems());
+            String where = caseFile(command).map(f -> Quoted.line(f.toString()) + ": ").orElse("");
+            return refuse(
+                    console,
+                    ExitCode.BAD_INPUT,
+                    problems.problems().stream().map(p -> where + p).toList());
         }
         if (e instanceof CliqueLimitException || e instanceof MixedCurrencyException) {
             return refuse(console, ExitCode.BAD_INPUT, List.of(String.valueOf(e.getMessage())));
@@ -70,6 +85,17 @@ public final class Terminal {
                 console,
                 ExitCode.FAULT,
                 List.of("this is a fault of the program, please report it with the command you gave: " + e));
+    }
+
+    /** The case file that the command was given. */
+    private static Optional<Path> caseFile(CommandLine command) {
+        return command.getCommandSpec().positionalParameters().stream()
+                .filter(p -> p.paramLabel().equals("CASE"))
+                .flatMap(p -> Stream.ofNullable(p.<Object>getValue()))
+                .flatMap(v -> v instanceof Optional<?> given ? given.stream() : Stream.of(v))
+                .filter(Path.class::isInstance)
+                .map(Path.class::cast)
+                .findFirst();
     }
 
     private static int refuse(Console console, ExitCode code, List<String> lines) {

@@ -53,6 +53,20 @@ class RefusalsTest {
     }
 
     @Test
+    void whatTheRuleBookLacksIsRefusedWithTheFileItStandsIn(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("odd.json");
+        Files.writeString(
+                file,
+                Files.readString(Path.of("src/test/resources/terminal/case.json"))
+                        .replace("\"crease-blobs\"", "\"crease-blob\""));
+        for (String command : new String[] {"assess", "note", "history"}) {
+            refused(
+                    Ran.small(command, file.toString()),
+                    file + ": entry \"p1\": \"crease-blob\" is not an observation. Did you mean \"crease-blobs\"?");
+        }
+    }
+
+    @Test
     void twoSourcesMayContradictEachOther() {
         assertThat(Ran.small("assess", "--family", "book", "--seen", "crease-blobs=no@claim", "crease-blobs=yes")
                         .exit())
