@@ -84,8 +84,8 @@ final class Reasons {
             for (int k = 0; k < n; k++) {
                 double forward =
                         of(first.get(k + 1).logOdds(), cause) - of(first.get(k).logOdds(), cause);
-                double backward =
-                        of(last.get(n - k).logOdds(), cause) - of(last.get(n - k - 1).logOdds(), cause);
+                double backward = of(last.get(n - k).logOdds(), cause)
+                        - of(last.get(n - k - 1).logOdds(), cause);
                 own.add(new Reason(
                         entries.get(k).id(),
                         text(cause, entries.get(k)),

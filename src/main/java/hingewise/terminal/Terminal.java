@@ -72,7 +72,8 @@ public final class Terminal {
             return refuse(console, refusal.code(), refusal.lines());
         }
         if (e instanceof CaseException problems) {
-            String where = caseFile(command).map(f -> Quoted.line(f.toString()) + ": ").orElse("");
+            String where =
+                    caseFile(command).map(f -> Quoted.line(f.toString()) + ": ").orElse("");
             return refuse(
                     console,
                     ExitCode.BAD_INPUT,

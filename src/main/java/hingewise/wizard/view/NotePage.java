@@ -5,6 +5,7 @@ import hingewise.assessment.Cautions;
 import hingewise.costing.Offer;
 import hingewise.costing.OrderLine;
 import hingewise.rulebook.Cause;
+import hingewise.rulebook.Caution;
 import hingewise.rulebook.Observation;
 import hingewise.wizard.model.WizardModel;
 import hingewise.wizard.model.WizardState;
@@ -90,8 +91,11 @@ final class NotePage extends VBox {
         Button save = Bands.button("export-parts", "Save the list as CSV …", export);
         VBox parts = panel("Parts to order", grid);
         parts.getChildren().addAll(held(assessment));
-        parts.getChildren().addAll(cautions(assessment));
         parts.getChildren().add(save);
+        List<Caution> cautions = cautions(assessment);
+        if (!cautions.isEmpty()) {
+            parts.getChildren().addAll(Ui.text("Before fitting them", "name"), Ui.cautions(cautions));
+        }
         return parts;
     }
 
@@ -108,11 +112,10 @@ final class NotePage extends VBox {
     }
 
     /** What fitting the parts calls for. */
-    private List<Label> cautions(Assessment assessment) {
+    private List<Caution> cautions(Assessment assessment) {
         return model.rules().stream()
                 .flatMap(r -> assessment.parts().order().stream().flatMap(p -> Cautions.of(r, p).stream()))
                 .distinct()
-                .map(c -> Ui.text("Caution: " + c.text(), "caution-text"))
                 .toList();
     }
 

@@ -120,7 +120,10 @@ final class StepsPanel extends VBox {
 
     private Node details(Step step) {
         VBox box = Ui.column(8);
-        cautions(step).forEach(c -> box.getChildren().add(Ui.text("Caution: " + c.text(), "caution-text")));
+        List<Caution> cautions = cautions(step);
+        if (!cautions.isEmpty()) {
+            box.getChildren().add(Ui.cautions(cautions));
+        }
         box.getChildren()
                 .addAll(
                         Ui.text(step.confirmation().how()),

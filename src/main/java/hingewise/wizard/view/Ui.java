@@ -1,6 +1,7 @@
 package hingewise.wizard.view;
 
 import hingewise.plain.Quoted;
+import hingewise.rulebook.Caution;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -118,5 +119,13 @@ final class Ui {
         mark.setContent(path);
         mark.getStyleClass().addAll("mark", style);
         return mark;
+    }
+
+    /** Cautions in one block, each in full. */
+    static VBox cautions(List<Caution> cautions) {
+        VBox block = column(4);
+        cautions.forEach(c -> block.getChildren().add(text("Caution: " + c.text())));
+        block.getStyleClass().add("caution-text");
+        return block;
     }
 }
