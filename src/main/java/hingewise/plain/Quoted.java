@@ -4,6 +4,9 @@ package hingewise.plain;
 public final class Quoted {
     private static final int LONGEST = 60;
     private static final String UNPRINTABLE = "\uFFFD";
+    private static final int DELETE = 0x7F;
+    private static final int NON_JOINER = 0x200C;
+    private static final int JOINER = 0x200D;
 
     private Quoted() {}
 
@@ -28,6 +31,25 @@ public final class Quoted {
             }
         });
         return line.toString();
+    }
+
+    /**
+     * The text with its line ends, each as one line feed, and with tabs; of other white space and of what could steer a
+     * terminal the same becomes as in {@link #line}. The joiners that pictograms are made of stay.
+     */
+    public static String lines(String text) {
+        if (text.chars().allMatch(c -> c >= ' ' && c < DELETE)) {
+            return text;
+        }
+        StringBuilder lines = new StringBuilder(text.length());
+        text.replace("\r\n", "\n").replace('\r', '\n').codePoints().forEach(c -> {
+            if (c == '\n' || c == '\t' || c == NON_JOINER || c == JOINER) {
+                lines.appendCodePoint(c);
+            } else {
+                lines.append(line(Character.toString(c)));
+            }
+        });
+        return lines.toString();
     }
 
     private static boolean steers(int c) {
