@@ -58,6 +58,14 @@ final class LanguageReader {
         return lexicon.words(text);
     }
 
+    /** What the first words answer by themselves. */
+    Optional<SentenceReader.Reply> reply(String text) {
+        return clauses.of(words(text)).stream()
+                .findFirst()
+                .map(s -> sentences.begins(s.clauses().get(0)))
+                .filter(r -> r != SentenceReader.Reply.NONE);
+    }
+
     /** All that is found, in the order of the text. */
     List<Found> read(List<Word> words) {
         List<Found> found = new ArrayList<>();

@@ -76,6 +76,11 @@ public final class ListingReader {
         return new Read(language, suggestions(text, reader.read(reader.words(text))));
     }
 
+    /** What the first words of a text answer by themselves in this language; empty when nothing. */
+    Optional<SentenceReader.Reply> reply(String language, String text) {
+        return Optional.ofNullable(readers.get(language)).flatMap(r -> r.reply(text));
+    }
+
     private List<Suggestion> suggestions(String text, List<Found> found) {
         Map<String, List<Found>> byId = new LinkedHashMap<>();
         found.forEach(

@@ -34,7 +34,8 @@ final class SentenceReader {
      */
     record Read(List<Found> found, List<Mention> spoken) {}
 
-    private enum Reply {
+    /** What words like "yes" and "no" answer. */
+    enum Reply {
         NONE,
         YES,
         NO,
@@ -120,16 +121,22 @@ final class SentenceReader {
     }
 
     private Reply reply(Clause clause) {
+        return clause.size() > LONGEST_ANSWER ? Reply.NONE : begins(clause);
+    }
+
+    /** What a clause answers by its first words. */
+    Reply begins(Clause clause) {
+        if (clause.has(roles.unknown())) {
+            return Reply.UNKNOWN;
+        }
         Optional<Mention> first = clause.mentions().stream()
                 .filter(m -> m.from() == clause.from())
                 .findFirst();
-        if (first.isEmpty() || clause.size() > LONGEST_ANSWER) {
+        if (first.isEmpty()) {
             return Reply.NONE;
         }
         Mention word = first.get();
-        return word.isIn(roles.unknown())
-                ? Reply.UNKNOWN
-                : word.isIn(roles.noWord()) ? Reply.NO : word.isIn(roles.yesWord()) ? Reply.YES : Reply.NONE;
+        return word.isIn(roles.noWord()) ? Reply.NO : word.isIn(roles.yesWord()) ? Reply.YES : Reply.NONE;
     }
 
     private boolean silenced(Clause clause) {

@@ -2,6 +2,7 @@ package hingewise.rulebook;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -11,6 +12,7 @@ import java.util.Set;
  * @param common frequent small words, by which the language of a text is recognised
  * @param sets word sets by name; rules/README.md tells which names mean something to the reader
  * @param topics names of those sets that are parts of a phone, of which something is said
+ * @param letter what stands around questions to a seller; empty when nobody writes to sellers in it
  */
 public record Language(
         String id,
@@ -19,7 +21,13 @@ public record Language(
         Set<String> common,
         Map<String, List<String>> sets,
         Set<String> topics,
+        Optional<Letter> letter,
         Grounds grounds) {
+    /**
+     * What stands around the questions of a message to a seller.
+     */
+    public record Letter(String greeting, String closing) {}
+
     /** How endings are taken off. */
     public enum Stemming {
         ENGLISH("english"),

@@ -2,6 +2,7 @@ package hingewise.rulebook;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * How sellers write about one observation.
@@ -29,8 +30,9 @@ public record Phrases(boolean past, Map<String, Said> byLanguage, List<Conclusio
      *
      * @param yes speaks for "yes"
      * @param no speaks for "no"
+     * @param ask the question as it is put to a seller, to be answered by yes or no; empty when it is not asked so
      */
-    public record Said(List<Phrase> yes, List<Phrase> no) {
+    public record Said(List<Phrase> yes, List<Phrase> no, Optional<String> ask) {
         public Said {
             yes = List.copyOf(yes);
             no = List.copyOf(no);

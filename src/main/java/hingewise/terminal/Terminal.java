@@ -38,6 +38,7 @@ public final class Terminal {
                 .addSubcommand(new ExportNetworkCommand(console))
                 .addSubcommand(new NoteCommand(console))
                 .addSubcommand(new ReadCommand(console))
+                .addSubcommand(new AskCommand(console))
                 .addSubcommand(new NewCommand(console))
                 .addSubcommand(new RecordCommand(console))
                 .addSubcommand(new HistoryCommand(console))

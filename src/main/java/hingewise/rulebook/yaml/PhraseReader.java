@@ -35,6 +35,12 @@ final class PhraseReader {
                             known(fields, n, t, sets.keySet());
                             return true;
                         })),
+                fields.optional("letter")
+                        .flatMap(n -> Fields.read(
+                                fields.context(),
+                                n,
+                                "\"letter\"",
+                                f -> new Language.Letter(f.text("greeting"), f.text("closing")))),
                 fields.grounds());
     }
 
@@ -95,7 +101,10 @@ final class PhraseReader {
                             fields.context(),
                             n,
                             "the phrases in " + Quoted.of(language),
-                            f -> new Phrases.Said(list(f, "yes"), list(f, "no"))))
+                            f -> new Phrases.Said(
+                                    list(f, "yes"),
+                                    list(f, "no"),
+                                    f.optional("ask").flatMap(f.values()::text))))
                     .ifPresent(s -> said.put(language, s));
         }
         List<Phrases.Conclusion> follows = fields.optional("follows")
