@@ -38,7 +38,8 @@ public record Course(Map<String, Double> start, List<Stage> stages) {
     public record Shift(String cause, double before, double after) {}
 
     /** @throws CaseException if the case names something the rule book lacks or says something impossible */
-    public static Course of(RuleBook rules, CaseFile file) {
+    public static Course of(RuleBook all, CaseFile file) {
+        RuleBook rules = all.of(file.phone().family());
         List<Stage> stages = new ArrayList<>();
         for (Entry entry : file.entries()) {
             stages.add(new Stage(entry, chances(rules, file.asOf(entry.id()))));

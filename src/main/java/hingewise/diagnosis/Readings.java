@@ -33,7 +33,7 @@ public final class Readings {
 
     /** @throws CaseException if the case names something the rule book lacks or says something impossible */
     public static Readings of(RuleBook rules, CaseFile file) {
-        return CaseReader.read(rules, file);
+        return CaseReader.read(rules.of(file.phone().family()), file);
     }
 
     /** What was observed and what was done, in timeline order. */

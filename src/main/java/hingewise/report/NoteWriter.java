@@ -43,7 +43,7 @@ public final class NoteWriter {
     private final Map<String, Set<Entry>> openings = new LinkedHashMap<>();
 
     private NoteWriter(RuleBook rules, CaseFile file) {
-        this.rules = rules;
+        this.rules = rules.of(file.phone().family());
         this.file = file;
         this.standing = file.standing();
     }

@@ -24,7 +24,8 @@ final class AssessmentText {
      * @param inventedPrices whether prices come from the bundled demo price book
      * @param past whether later entries were left aside
      */
-    static Page of(Assessment assessment, RuleBook rules, boolean inventedPrices, Look look, boolean past) {
+    static Page of(Assessment assessment, RuleBook all, boolean inventedPrices, Look look, boolean past) {
+        RuleBook rules = all.of(assessment.file().phone().family());
         Page page = new Page(look);
         header(page, assessment.file(), rules, past);
         CautionSection.stops(page, assessment);

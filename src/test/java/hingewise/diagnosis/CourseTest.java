@@ -7,6 +7,7 @@ import hingewise.casefile.CaseFile;
 import hingewise.casefile.Story;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.Rules;
+import hingewise.rulebook.yaml.RuleBookReader;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -43,5 +44,24 @@ class CourseTest {
                 .singleElement()
                 .satisfies(s -> assertThat(s.after()).isGreaterThan(s.before()));
         assertThat(course.stages().get(1).chances()).isEqualTo(course.start());
+    }
+
+    /** The invented models of rules/models.yaml: their own strengths, and a plug reached from the other side. */
+    @Test
+    void aModelsCourseIsReckonedWithItsOwnRules() {
+        RuleBook shipped = RuleBookReader.readShipped().ruleBook().orElseThrow();
+        CaseFile file = new Story("ottermark-clam-two")
+                .look("vibrates-no-image", "yes")
+                .opened("port-back-off")
+                .tried("reseat-inner-connector")
+                .look("vibrates-no-image", "no")
+                .told();
+        Map<String, Double> last = Course.of(shipped, file).stages().get(3).chances();
+        new Diagnostician(shipped)
+                .diagnose(file)
+                .causes()
+                .forEach(c -> assertThat(last.get(c.cause().id()))
+                        .as(c.cause().id())
+                        .isCloseTo(c.probability(), within(1e-12)));
     }
 }

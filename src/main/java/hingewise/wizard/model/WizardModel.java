@@ -87,11 +87,14 @@ public final class WizardModel {
         setup.keeping().run(setup.shelf(), shelf -> change(s -> s.with(shelf)), failed -> say(Words.of(failed)));
     }
 
-    /** The rule book, once it has been read. */
+    /** The rule book, once it has been read, as it is for the phone of the open case. */
     public Optional<RuleBook> rules() {
-        return state().knowledge() instanceof Knowledge.Ready ready
-                ? Optional.of(ready.assessor().rules())
-                : Optional.empty();
+        if (!(state().knowledge() instanceof Knowledge.Ready ready)) {
+            return Optional.empty();
+        }
+        RuleBook all = ready.assessor().rules();
+        return Optional.of(
+                state().sitting().map(s -> all.of(s.file().phone().family())).orElse(all));
     }
 
     /** The questions of the open case; empty where case and rule book do not fit, which the reckoning says in words. */
