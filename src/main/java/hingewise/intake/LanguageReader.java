@@ -66,6 +66,14 @@ final class LanguageReader {
                 .filter(r -> r != SentenceReader.Reply.NONE);
     }
 
+    /** The first clause, without a letter that announces it, such as "A:" before an answer. */
+    private static Clause opening(Sentence sentence) {
+        List<Clause> all = sentence.clauses();
+        boolean announced =
+                all.size() > 1 && all.get(0).size() == 1 && all.get(1).before() == Word.Gap.COLON;
+        return all.get(announced ? 1 : 0);
+    }
+
     /** All that is found, in the order of the text. */
     List<Found> read(List<Word> words) {
         List<Found> found = new ArrayList<>();
@@ -76,7 +84,7 @@ final class LanguageReader {
         List<Mention> spoken = List.of();
         for (int i = 0; i < all.size(); i++) {
             Optional<Clause> next =
-                    all.stream().skip(i + 1L).findFirst().map(s -> s.clauses().get(0));
+                    all.stream().skip(i + 1L).findFirst().map(LanguageReader::opening);
             SentenceReader.Read read = sentences.read(all.get(i), next, spoken);
             found.addAll(read.found());
             spoken = read.spoken();

@@ -84,6 +84,11 @@ final class SentenceReader {
                 List<Mention> here =
                         groups.stream().flatMap(g -> g.topics().stream()).toList();
                 boolean exception = clause.has(roles.except());
+                tick(clause).ifPresent(t -> {
+                    if (!mute) {
+                        say(new Saying(clause, t.what, here, t.turned, certainty), found);
+                    }
+                });
                 List<Saying> taken = exception
                         ? turnedWorks(clauses.subList(0, i), certainty)
                         : announced.isEmpty() ? takenUp(clauses, i, certainty) : announced;
@@ -149,6 +154,21 @@ final class SentenceReader {
                 || i > 0
                         && clauses.get(i - 1).has(roles.hedge())
                         && clauses.get(i - 1).mentions().stream().noneMatch(binding::saysSomething);
+    }
+
+    /** A yes or a no behind a part stands for "works" and its opposite: "speaker yes, fingerprint no". */
+    private Optional<Saying> tick(Clause clause) {
+        return clause.mentions().stream()
+                .filter(m -> m.to() == clause.to() && m.from() > clause.from())
+                .filter(m -> m.isIn(roles.noWord()) || m.isIn(roles.yesWord()))
+                .filter(m -> roles.works() >= 0)
+                .findFirst()
+                .map(m -> {
+                    BitSet works = new BitSet();
+                    works.set(roles.works());
+                    Mention what = new Mention(m.from(), m.to(), works, m.exact());
+                    return new Saying(clause, what, List.of(), m.isIn(roles.noWord()), Suggestion.PLAIN);
+                });
     }
 
     /** "Everything works except …": what works there does not work here. */
