@@ -67,7 +67,8 @@ final class Clauses {
                 }
                 int next = m.to();
                 if (m.isIn(roles.and()) && next < to) {
-                    return mentions.stream().anyMatch(n -> n.from() == next && n.isIn(roles.begins()));
+                    return mentions.stream()
+                            .anyMatch(n -> n.from() == next && (n.isIn(roles.begins()) || n.isIn(roles.hedge())));
                 }
             }
         }

@@ -83,8 +83,7 @@ final class LanguageReader {
         }
         List<Mention> spoken = List.of();
         for (int i = 0; i < all.size(); i++) {
-            Optional<Clause> next =
-                    all.stream().skip(i + 1L).findFirst().map(LanguageReader::opening);
+            Optional<Clause> next = all.stream().skip(i + 1L).findFirst().map(LanguageReader::opening);
             SentenceReader.Read read = sentences.read(all.get(i), next, spoken);
             found.addAll(read.found());
             spoken = read.spoken();

@@ -47,13 +47,18 @@ record Answers(String by, Instant now) {
 
     /** The case with this answer; the latest of the same kind is withdrawn, for this corrects it. */
     CaseFile give(CaseFile file, String question, EvidenceKind kind, String answer) {
+        return give(file, question, kind, answer, "");
+    }
+
+    /** The same, with a remark. */
+    CaseFile give(CaseFile file, String question, EvidenceKind kind, String answer, String remark) {
         Optional<Report> before = to(file, question, kind);
         if (before.map(Report::answer).equals(Optional.of(answer))) {
             return file;
         }
         CaseFile cleared = before.map(b -> takeBack(file, b.id())).orElse(file);
         return cleared.with(
-                new Report(cleared.nextId(), at(cleared), by, kind, question, answer, Optional.empty(), ""));
+                new Report(cleared.nextId(), at(cleared), by, kind, question, answer, Optional.empty(), remark));
     }
 
     /** The case without this entry; the file keeps that there was one. */

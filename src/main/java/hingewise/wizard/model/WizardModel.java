@@ -183,6 +183,10 @@ public final class WizardModel {
         return new Answers(setup.by(), setup.clock().instant().truncatedTo(ChronoUnit.SECONDS));
     }
 
+    Background background() {
+        return setup.reckoning();
+    }
+
     /** The standing answers to a question of the open case, in timeline order. */
     public List<Report> answersTo(String question) {
         return state().sitting().map(s -> Answers.to(s.file(), question)).orElse(List.of());

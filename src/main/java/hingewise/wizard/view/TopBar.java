@@ -7,6 +7,7 @@ import hingewise.wizard.model.WizardModel;
 import hingewise.wizard.model.WizardState;
 import java.util.Optional;
 import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -21,16 +22,20 @@ final class TopBar extends VBox {
     /** Where the tabs of the pages begin, after those of the occasions. */
     private static final int NOTE = Occasion.values().length;
 
+    private static final double BUTTONS = 520;
+    private static final double NAMED = 220;
+
     private final Label title = Ui.text("Hingewise", "title");
     private final Label saved = Ui.text("", "muted");
     private final FlowPane occasions = new FlowPane(8, 8);
     private final Button record;
+    private final Button listing;
     private final Button cases;
     private final Button save;
     private final Button light;
     private final Progress progress;
 
-    TopBar(WizardModel model, Runnable saveAs, Runnable record, Runnable theme) {
+    TopBar(WizardModel model, Runnable saveAs, Runnable record, Runnable listing, Runnable theme) {
         super(8);
         getStyleClass().add("top-bar");
         for (Occasion occasion : Occasion.values()) {
@@ -43,6 +48,9 @@ final class TopBar extends VBox {
         this.record = Ui.button("Record …", record, "flat");
         this.record.setId("record");
         this.record.setAccessibleText("Record what was done to the phone");
+        this.listing = Ui.button("Listing …", listing, "flat");
+        this.listing.setId("listing");
+        this.listing.setAccessibleText("Read the text of a listing");
         cases = Ui.button("Cases", () -> model.show(Page.START), "flat");
         cases.setId("cases");
         save = Ui.button("Save as …", saveAs, "flat");
@@ -50,14 +58,13 @@ final class TopBar extends VBox {
         light = Ui.button("", theme, "flat");
         light.setId("theme");
         progress = new Progress(model);
-        HBox first = Ui.row(
-                8,
-                Ui.mark(Marks.HALVES, "mark-own"),
-                Ui.growing(Ui.column(0, title, saved)),
-                this.record,
-                save,
-                cases,
-                light);
+        // The buttons take a second line rather than the room of the title.
+        FlowPane buttons = new FlowPane(8, 8, this.listing, this.record, save, cases, light);
+        buttons.setAlignment(Pos.CENTER_RIGHT);
+        buttons.setPrefWrapLength(BUTTONS);
+        VBox named = Ui.growing(Ui.column(0, title, saved));
+        named.setMinWidth(NAMED);
+        HBox first = Ui.row(8, Ui.mark(Marks.HALVES, "mark-own"), named, buttons);
         HBox second = Ui.row(8, Ui.growing(occasions), progress);
         second.managedProperty().bind(occasions.visibleProperty());
         getChildren().addAll(first, second);
@@ -93,7 +100,7 @@ final class TopBar extends VBox {
                 inCase
                         ? hingewise.plain.Quoted.line(state.saving().words())
                         : "What is wrong with this folding phone?");
-        for (var part : new javafx.scene.Node[] {occasions, record, save, cases}) {
+        for (var part : new javafx.scene.Node[] {occasions, listing, record, save, cases}) {
             part.setVisible(inCase);
             part.setManaged(inCase);
         }

@@ -1,5 +1,6 @@
 package hingewise.wizard.view;
 
+import hingewise.wizard.model.ListingModel;
 import hingewise.wizard.model.Page;
 import hingewise.wizard.model.Saving;
 import hingewise.wizard.model.WizardModel;
@@ -21,6 +22,7 @@ public final class WizardView extends StackPane {
     private final FileDialogs dialogs;
     private final TopBar bar;
     private final RecordPanel record;
+    private final ListingPanel listing;
     private final Bands bands;
     private final CautionBands cautions;
     private final StartPage start;
@@ -40,7 +42,8 @@ public final class WizardView extends StackPane {
         this.dialogs = dialogs;
         this.theme = theme;
         record = new RecordPanel(model);
-        bar = new TopBar(model, this::saveAs, record::toggle, this::switchTheme);
+        listing = new ListingPanel(new ListingModel(model));
+        bar = new TopBar(model, this::saveAs, this::toggleRecord, this::toggleListing, this::switchTheme);
         bands = new Bands(model, this::saveAs);
         cautions = new CautionBands(model);
         start = new StartPage(model, this::open);
@@ -51,7 +54,7 @@ public final class WizardView extends StackPane {
         startScroll = Ui.scrolling(start, "Cases");
         noteScroll = Ui.scrolling(note, "Parts and note");
         historyScroll = Ui.scrolling(history, "History");
-        main.setTop(Ui.column(0, bar, bands, cautions, record));
+        main.setTop(Ui.column(0, bar, bands, cautions, record, listing));
         getChildren().addAll(main, gate);
         getStyleClass().add("wizard");
         model.stateProperty().addListener((o, was, is) -> show(is));
@@ -104,6 +107,7 @@ public final class WizardView extends StackPane {
         cautions.show(state);
         if (state.page() == Page.START) {
             record.away();
+            listing.away();
         }
         Node page = switch (state.page()) {
             case START -> startScroll;
@@ -158,6 +162,17 @@ public final class WizardView extends StackPane {
         theme = theme.other();
         theme.dress(getScene());
         bar.show(theme);
+    }
+
+    /** One panel at a time, for both take much of the window. */
+    private void toggleRecord() {
+        listing.away();
+        record.toggle();
+    }
+
+    private void toggleListing() {
+        record.away();
+        listing.toggle();
     }
 
     private void open() {

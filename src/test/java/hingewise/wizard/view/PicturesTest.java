@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.control.Button;
+import javafx.scene.control.TextArea;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -68,6 +69,16 @@ class PicturesTest {
             window.run(() -> ((Button) window.scene().lookup("#record-repaired")).fire());
             everySize(window, "record-repair" + end, wrong);
             window.run(() -> ((Button) window.scene().lookup("#record-away")).fire());
+            window.run(() -> {
+                ((Button) window.scene().lookup("#listing")).fire();
+                ((TextArea) window.scene().lookup("#listing-text"))
+                        .setText(
+                                "Selling my folding phone. The inner screen is cracked and I think it was dropped once,"
+                                        + " the outer screen works.");
+                ((Button) window.scene().lookup("#listing-read")).fire();
+            });
+            everySize(window, "listing" + end, wrong);
+            window.run(() -> ((Button) window.scene().lookup("#listing-away")).fire());
             window.run(() -> {
                 model.evidence(EvidenceKind.LOOK);
                 model.jump("back-bulges");

@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.TextArea;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -49,6 +50,24 @@ class WithTheMouseTest {
         Path demo = DemoCase.in(Files.createDirectories(folder.resolve("demos")));
         model = Bench.model(folder.resolve("cases"), demo);
         window = Window.open(stage, model, Theme.LIGHT, 1280, 800);
+    }
+
+    @Test
+    void aListingIsReadAndItsClaimsAreTakenOneByOne(FxRobot robot) throws Exception {
+        window.run(() -> model.startNew("book", "Grey"));
+        robot.clickOn("#listing").clickOn("#listing-text");
+        window.run(() -> ((TextArea) window.scene().lookup("#listing-text"))
+                .setText("The inner screen is cracked. The back is not cracked."));
+        robot.clickOn("#listing-read");
+        assertThat(sitting().file().entries()).as("nothing enters unseen").isEmpty();
+        robot.clickOn("#listing-accept-inner-crack-visible");
+        robot.clickOn("#listing-refuse-back-cracked");
+        assertThat(sitting().file().entries()).singleElement().isInstanceOfSatisfying(Report.class, r -> {
+            assertThat(r.about()).isEqualTo("inner-crack-visible");
+            assertThat(r.kind()).isEqualTo(EvidenceKind.CLAIM);
+            assertThat(r.by()).isEqualTo("seller");
+            assertThat(r.remark()).contains("inner screen is cracked");
+        });
     }
 
     @Test
