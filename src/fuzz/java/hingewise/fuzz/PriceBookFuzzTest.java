@@ -9,6 +9,7 @@ import hingewise.rulebook.yaml.RuleBookReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.nio.file.StandardOpenOption;
 
 class PriceBookFuzzTest {
@@ -22,7 +23,7 @@ class PriceBookFuzzTest {
             String start = data.consumeBoolean() ? HEADER : "";
             Files.writeString(file, start);
             Files.write(file, data.consumeRemainingAsBytes(), StandardOpenOption.APPEND);
-            Reading reading = PriceBookReader.read(file, RULES);
+            Reading reading = PriceBookReader.read(file, RULES, LocalDate.EPOCH);
             if (reading.priceBook().isPresent() != reading.problems().isEmpty()) {
                 throw new AssertionError("neither read nor refused: " + reading.problems());
             }

@@ -74,8 +74,8 @@ final class AssessCommand implements Callable<Integer> {
         RuleBook rules = rulesOption.read();
         CaseFile whole = file.map(Inputs::caseFile).orElseGet(() -> spoken(rules));
         CaseFile asked = at.map(entry -> asOf(whole, entry)).orElse(whole);
-        Assessment assessment = figures.assessor(rules).assess(asked);
-        boolean inventedPrices = figures.invented();
+        Assessment assessment = figures.assessor(rules, console).assess(asked);
+        boolean inventedPrices = figures.inventedPrices();
         if (json) {
             console.print(AssessmentJson.of(assessment, rules, inventedPrices));
         } else {

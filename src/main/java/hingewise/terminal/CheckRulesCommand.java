@@ -95,7 +95,7 @@ final class CheckRulesCommand implements Callable<Integer> {
                 new SensitivitySection(console, page)
                         .write(
                                 rules,
-                                figures.prices(rules),
+                                figures.prices(rules, console),
                                 figures.shop(rules),
                                 SensitivitySection.cases(rules, files),
                                 draws,

@@ -18,8 +18,10 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /** Reads what a command works on, or refuses with everything that is wrong with it. */
@@ -45,9 +47,29 @@ final class Inputs {
     }
 
     /** The shop's own price book, or the invented one that comes with the program. */
-    static PriceBook prices(Optional<Path> file, RuleBook rules) {
-        var reading = file.map(f -> PriceBookReader.read(f, rules)).orElseGet(() -> PriceBookReader.readShipped(rules));
-        return reading.priceBook().orElseThrow(() -> new Refusal(ExitCode.BAD_INPUT, reading.problems()));
+    static PriceBook prices(Optional<Path> file, RuleBook rules, LocalDate today) {
+        var reading = priceBook(file, rules, today);
+        return reading.priceBook()
+                .orElseThrow(() -> new Refusal(
+                        ExitCode.BAD_INPUT,
+                        reading.rest().isEmpty()
+                                ? reading.problems()
+                                : Stream.concat(
+                                                reading.problems().stream(),
+                                                Stream.of("to go on without these rows, add --skip-bad-rows"))
+                                        .toList()));
+    }
+
+    /** The same, without the rows that have a problem; the problems are told all the same. */
+    static PriceBook goodPrices(Optional<Path> file, RuleBook rules, LocalDate today, Consumer<String> problems) {
+        var reading = priceBook(file, rules, today);
+        PriceBook rest = reading.rest().orElseThrow(() -> new Refusal(ExitCode.BAD_INPUT, reading.problems()));
+        reading.problems().forEach(p -> problems.accept("left out: " + p));
+        return rest;
+    }
+
+    private static hingewise.costing.csv.Reading priceBook(Optional<Path> file, RuleBook rules, LocalDate today) {
+        return file.map(f -> PriceBookReader.read(f, rules, today)).orElseGet(() -> PriceBookReader.readShipped(rules));
     }
 
     /** The shop's own figures, or the invented ones that come with the program. */

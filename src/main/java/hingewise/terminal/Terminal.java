@@ -133,7 +133,7 @@ public final class Terminal {
             Optional<String> instead = window.open(
                     () -> {
                         RuleBook read = rules.read();
-                        return new FiguresOption().assessor(read);
+                        return new FiguresOption().assessor(read, console);
                     },
                     DemoCases.find());
             instead.ifPresent(console::complain);

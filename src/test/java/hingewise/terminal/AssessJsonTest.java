@@ -12,6 +12,7 @@ import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -64,7 +65,7 @@ class AssessJsonTest {
                 RuleBookReader.read(Path.of(Ran.SMALL_RULES)).ruleBook().orElseThrow();
         Assessment assessment = new Assessor(
                         rules,
-                        Inputs.prices(Optional.of(Path.of(Ran.SMALL_PRICES)), rules),
+                        Inputs.prices(Optional.of(Path.of(Ran.SMALL_PRICES)), rules, LocalDate.EPOCH),
                         Inputs.shop(Optional.of(Path.of(Ran.SMALL_SHOP)), rules))
                 .assess(CaseFileStore.read(Path.of(CASE)));
         JsonNode answer = json(Ran.small("assess", CASE, "--json"));

@@ -4,10 +4,13 @@ import hingewise.costing.Offer;
 import hingewise.plain.Quoted;
 import hingewise.rulebook.NearestId;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.joda.money.CurrencyUnit;
@@ -21,6 +24,7 @@ final class OfferReader {
     private static final Pattern AMOUNT_WITH_COMMA = Pattern.compile("[0-9.]{1,12},[0-9]{1,9}");
     private static final Pattern NEGATIVE = Pattern.compile("[-−][0-9.,]+");
     private static final Pattern DAYS = Pattern.compile("[0-9]{1,3}");
+    private static final Pattern COUNT = Pattern.compile("[0-9]{1,3}");
     private static final int MOST_DAYS = 365;
     private static final Pattern CHANCE = Pattern.compile("0|0?\\.[0-9]{1,9}|0\\.");
     private static final double LARGEST_CHANCE = .999;
@@ -32,12 +36,14 @@ final class OfferReader {
 
     private final Header header;
     private final Vocabulary known;
+    private final LocalDate today;
     private final Problems problems;
     private final Map<List<String>, Integer> lines = new HashMap<>();
 
-    OfferReader(Header header, Vocabulary known, Problems problems) {
+    OfferReader(Header header, Vocabulary known, LocalDate today, Problems problems) {
         this.header = header;
         this.known = known;
+        this.today = today;
         this.problems = problems;
     }
 
@@ -67,22 +73,35 @@ final class OfferReader {
         Optional<String> grade = grade(row);
         Optional<Integer> days = days(row);
         Optional<Double> bad = badOnArrival(row);
+        Optional<Offer.Limits> limits = limits(row);
         if (part.isEmpty()
                 || supplier.isEmpty()
                 || price.isEmpty()
                 || grade.isEmpty()
                 || days.isEmpty()
-                || bad.isEmpty()) {
+                || bad.isEmpty()
+                || limits.isEmpty()) {
             return Optional.empty();
         }
-        Integer before = lines.putIfAbsent(List.of(part.get(), supplier.get(), grade.get()), row.line());
+        Integer before = lines.putIfAbsent(
+                List.of(
+                        part.get(),
+                        supplier.get(),
+                        grade.get(),
+                        Integer.toString(limits.get().from()),
+                        limits.get().variant(),
+                        limits.get().colour()),
+                row.line());
         if (before != null) {
             problems.add(
                     row.line(),
-                    "line " + before + " has the same part, supplier and grade already; keep the one that is right");
+                    "line " + before
+                            + " has the same part, supplier and grade already (and the same limits, if any); keep the"
+                            + " one that is right");
             return Optional.empty();
         }
-        return Optional.of(new Offer(part.get(), supplier.get(), price.get(), grade.get(), days.get(), bad.get()));
+        return Optional.of(
+                new Offer(part.get(), supplier.get(), price.get(), grade.get(), days.get(), bad.get(), limits.get()));
     }
 
     private Optional<String> part(Rows.Row row) {
@@ -163,6 +182,64 @@ final class OfferReader {
                 row,
                 "the chance of arriving bad " + Quoted.of(chance)
                         + " is not a number from 0 to .999; write 5 % as 0.05");
+    }
+
+    private Optional<Offer.Limits> limits(Rows.Row row) {
+        Optional<Integer> from = count(row, "from-quantity", 1);
+        Optional<Integer> available = count(row, "available", 0);
+        boolean valid = inForce(row);
+        Optional<String> variant = plain(row, "variant");
+        Optional<String> colour = plain(row, "colour");
+        if (from.isEmpty() || available.isEmpty() || !valid || variant.isEmpty() || colour.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Offer.Limits(
+                header.optional(row, "from-quantity").isBlank() ? 1 : from.get(),
+                header.optional(row, "available").isBlank() ? OptionalInt.empty() : OptionalInt.of(available.get()),
+                variant.get(),
+                colour.get()));
+    }
+
+    /** A count, or 0 where the cell is blank. */
+    private Optional<Integer> count(Rows.Row row, String column, int least) {
+        String count = header.optional(row, column);
+        if (count.isBlank()) {
+            return Optional.of(0);
+        }
+        return COUNT.matcher(count).matches() && Integer.parseInt(count) >= least
+                ? Optional.of(Integer.valueOf(count))
+                : wrong(
+                        row,
+                        "\"" + column + "\" is " + Quoted.of(count) + ", not a whole number from " + least
+                                + " to 999; correct it, or leave it blank");
+    }
+
+    private Optional<String> plain(Rows.Row row, String column) {
+        String text = header.optional(row, column);
+        return Quoted.line(text).equals(text)
+                ? Optional.of(text)
+                : wrong(
+                        row,
+                        "the " + column + " " + Quoted.of(text) + " holds a character that cannot be seen; remove it");
+    }
+
+    private boolean inForce(Rows.Row row) {
+        String date = header.optional(row, "valid-until");
+        if (date.isBlank()) {
+            return true;
+        }
+        try {
+            if (LocalDate.parse(date).isBefore(today)) {
+                wrong(
+                        row,
+                        "this offer ended on " + date + ", and today is " + today + "; ask again, or remove the row");
+                return false;
+            }
+            return true;
+        } catch (DateTimeParseException e) {
+            wrong(row, "the date " + Quoted.of(date) + " is not one; write it as in " + today);
+            return false;
+        }
     }
 
     private <T> Optional<T> wrong(Rows.Row row, String what) {

@@ -8,8 +8,10 @@ import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import org.joda.money.Money;
@@ -21,6 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PriceBookReaderTest {
     private static final String HEADER = "part,supplier,price,currency,grade,days,bad-on-arrival\n";
     private static final String GOOD = "back,Invented Parts,12.50,EUR,pulled,3,0.15\n";
+    private static final LocalDate TODAY = LocalDate.parse("2026-03-02");
     private static final Vocabulary KNOWN =
             new Vocabulary(Set.of("back", "coil"), new LinkedHashSet<>(List.of("service", "aftermarket", "pulled")));
 
@@ -96,11 +99,44 @@ class PriceBookReaderTest {
     }
 
     @Test
+    void anOfferMayHoldForSomePhonesAndQuantitiesAndForAWhile() throws IOException {
+        String header = HEADER.strip() + ",from-quantity,available,variant,colour,valid-until\n";
+        String row = GOOD.strip();
+        assertThat(read(header + row + ",3,5,512,sand,2026-03-02\n" + row + ",,,,,\n")
+                        .priceBook()
+                        .orElseThrow()
+                        .offers())
+                .extracting(Offer::limits)
+                .containsExactly(
+                        new Offer.Limits(3, OptionalInt.of(5), "512", "sand"),
+                        new Offer.Limits(1, OptionalInt.empty(), "", ""));
+        assertThat(read(header + row + ",0,x,512,sand,2026-03-01\n" + row + ",1,1,,,March\n")
+                        .problems())
+                .extracting(p -> p.substring(p.indexOf(".csv:") + 5))
+                .containsExactly(
+                        "2: \"from-quantity\" is \"0\", not a whole number from 1 to 999; correct it, or leave it blank",
+                        "2: \"available\" is \"x\", not a whole number from 0 to 999; correct it, or leave it blank",
+                        "2: this offer ended on 2026-03-01, and today is 2026-03-02; ask again, or remove the row",
+                        "3: the date \"March\" is not one; write it as in 2026-03-02");
+    }
+
+    @Test
+    void theRestOfABadSheetIsThereForWhoAsksForIt() throws IOException {
+        Reading reading = read(HEADER + "bakc,,x,EUR,new,1.5,2\n" + GOOD);
+        assertThat(reading.priceBook()).isEmpty();
+        assertThat(reading.rest().orElseThrow().offers()).hasSize(1);
+        assertThat(read(HEADER.replace("price", "prize") + GOOD).rest()).isEmpty();
+        assertThat(read(HEADER + GOOD + "coil,\"Inv,1,EUR,pulled,3,0\n").rest()).isEmpty();
+    }
+
+    @Test
     void allMistakesAreSaidAtOnceInTheOrderOfTheFile() throws IOException {
         Reading reading = read(HEADER + "bakc,,x,EU,new,1.5,2\n" + GOOD + GOOD);
         assertThat(reading.problems()).hasSize(8);
         assertThat(reading.problems().get(7))
-                .endsWith(":4: line 3 has the same part, supplier and grade already; keep the one that is right");
+                .endsWith(
+                        ":4: line 3 has the same part, supplier and grade already (and the same limits, if any); keep the"
+                                + " one that is right");
     }
 
     @Test
@@ -131,16 +167,16 @@ class PriceBookReaderTest {
     void bytesThatAreNotUtf8AreRefused() throws IOException {
         Path file = folder.resolve("prices.csv");
         Files.write(file, (HEADER + GOOD.replace("Inv", "Inv\u00e9")).getBytes(StandardCharsets.ISO_8859_1));
-        assertThat(PriceBookReader.read(file, KNOWN).problems())
+        assertThat(PriceBookReader.read(file, KNOWN, TODAY).problems())
                 .containsExactly(file + ":2: a byte here is not UTF-8; save the file as UTF-8");
     }
 
     @Test
     void aMissingFileAndAFolderAreNamed() {
         Path none = folder.resolve("none.csv");
-        assertThat(PriceBookReader.read(none, KNOWN).problems())
+        assertThat(PriceBookReader.read(none, KNOWN, TODAY).problems())
                 .containsExactly(none + ": there is no such file; check its name and folder");
-        assertThat(PriceBookReader.read(folder, KNOWN).problems())
+        assertThat(PriceBookReader.read(folder, KNOWN, TODAY).problems())
                 .containsExactly(folder + ": is a folder; name a price book in it");
     }
 
@@ -161,7 +197,7 @@ class PriceBookReaderTest {
         try (RandomAccessFile sparse = new RandomAccessFile(file.toFile(), "rw")) {
             sparse.setLength(1L << 30);
         }
-        assertThat(PriceBookReader.read(file, KNOWN).problems())
+        assertThat(PriceBookReader.read(file, KNOWN, TODAY).problems())
                 .containsExactly(file + ": is larger than 16 MiB; keep only the parts you buy");
     }
 
@@ -175,7 +211,7 @@ class PriceBookReaderTest {
                 damaged[random.nextInt(damaged.length)] =
                         (byte) (random.nextBoolean() ? ",\"\n\r\\;. -0".charAt(random.nextInt(10)) : random.nextInt());
             }
-            Reading reading = PriceBookReader.read(Files.write(folder.resolve("prices.csv"), damaged), KNOWN);
+            Reading reading = PriceBookReader.read(Files.write(folder.resolve("prices.csv"), damaged), KNOWN, TODAY);
             assertThat(reading.priceBook().isPresent())
                     .as("seed %d: %s", seed, reading.problems())
                     .isEqualTo(reading.problems().isEmpty());
@@ -183,6 +219,6 @@ class PriceBookReaderTest {
     }
 
     private Reading read(String content) throws IOException {
-        return PriceBookReader.read(Files.writeString(folder.resolve("prices.csv"), content), KNOWN);
+        return PriceBookReader.read(Files.writeString(folder.resolve("prices.csv"), content), KNOWN, TODAY);
     }
 }

@@ -8,6 +8,7 @@ import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -50,7 +51,7 @@ class ShippedPriceBookTest {
 
     @Test
     void everyRowIsOfAPartAndAGradeOfTheRuleBook() {
-        Reading strict = PriceBookReader.read(Path.of("demo-cases/prices.csv"), rules);
+        Reading strict = PriceBookReader.read(Path.of("demo-cases/prices.csv"), rules, LocalDate.MAX);
         assertThat(strict.problems()).isEmpty();
         assertThat(strict.priceBook()).contains(book());
     }
