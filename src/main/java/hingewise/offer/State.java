@@ -1,0 +1,57 @@
+package hingewise.offer;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * What may be known when a route is chosen.
+ *
+ * @param chances the chance that this is known and the phone is in each way it may be; over all states of a deal they
+ *     sum to 1
+ * @param choices what can be done then; the first of equals is taken
+ */
+record State(double[] chances, List<Choice> choices) {
+    State {
+        choices = List.copyOf(choices);
+    }
+
+    /** The choice with the highest expected proceeds if this price was paid. */
+    Choice best(long price) {
+        return choices.stream()
+                .max(Comparator.comparingDouble((Choice c) -> expected(c, price)))
+                .orElseThrow();
+    }
+
+    /** Sum of chance times proceeds, the price of the phone given back where it is. */
+    double expected(Choice choice, long price) {
+        double sum = 0;
+        for (int w = 0; w < chances.length; w++) {
+            if (chances[w] > 0) {
+                sum += chances[w] * choice.at(w, price);
+            }
+        }
+        return sum;
+    }
+
+    /** The chance that this is known and less comes back than was spent. */
+    double below(Choice choice, long price, long spent) {
+        double sum = 0;
+        for (int w = 0; w < chances.length; w++) {
+            if (choice.at(w, price) < spent) {
+                sum += chances[w];
+            }
+        }
+        return sum;
+    }
+
+    /** A state for each way the phone may be: what perfect information would be. */
+    Stream<State> apart() {
+        return IntStream.range(0, chances.length)
+                .filter(w -> chances[w] > 0)
+                .mapToObj(w -> new State(
+                        new double[] {chances[w]},
+                        choices.stream().map(c -> c.only(w)).toList()));
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.offer;
+
+import org.jspecify.annotations.NullMarked;
