@@ -114,6 +114,11 @@ public final class RepairCosts {
         return rules.pathTo(access).stream().filter(a -> !open.contains(a.id())).toList();
     }
 
+    /** The part of this id. */
+    public Optional<Part> part(String id) {
+        return Optional.ofNullable(rules.parts().get(id));
+    }
+
     /** The parts of this family that renew a component. */
     public List<Part> partsRenewing(String component) {
         return rules.parts().values().stream()

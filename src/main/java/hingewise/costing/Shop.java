@@ -135,6 +135,11 @@ public record Shop(
             asIsLess = Map.copyOf(asIsLess);
             salvage = Map.copyOf(salvage);
         }
+
+        /** The same model at other prices. */
+        public Model at(Money working, Money faulty, Map<String, Money> parts, Optional<Service> quoted) {
+            return new Model(id, family, label, working, spread, faulty, asIsLess, parts, stripMinutes, quoted);
+        }
     }
 
     /**
@@ -158,6 +163,11 @@ public record Shop(
             renews = Set.copyOf(renews);
             refusesAfter = Map.copyOf(refusesAfter);
         }
+
+        /** The same repair at another quote. */
+        public Service at(Money other) {
+            return new Service(other, renews, days, shipping, refusal, refusesOpened, refusesAfter);
+        }
     }
 
     /**
@@ -167,6 +177,74 @@ public record Shop(
      * @param minimumOrder what goods are charged at least
      */
     public record Supplier(Money shipping, Money minimumOrder) {}
+
+    /** The same shop with another labour rate. */
+    public Shop withLabour(Money perHour) {
+        return new Shop(
+                currency,
+                rates,
+                perHour,
+                priceOfFailure,
+                badPart,
+                buying,
+                returns,
+                selling,
+                condition,
+                models,
+                refused,
+                suppliers);
+    }
+
+    /** The same shop with another price of failure. */
+    public Shop withPriceOfFailure(Money price) {
+        return new Shop(
+                currency,
+                rates,
+                labourPerHour,
+                price,
+                badPart,
+                buying,
+                returns,
+                selling,
+                condition,
+                models,
+                refused,
+                suppliers);
+    }
+
+    /** The same shop selling on other terms. */
+    public Shop withSelling(Selling terms) {
+        return new Shop(
+                currency,
+                rates,
+                labourPerHour,
+                priceOfFailure,
+                badPart,
+                buying,
+                returns,
+                terms,
+                condition,
+                models,
+                refused,
+                suppliers);
+    }
+
+    /** The same shop with another model in the place of the one of that id. */
+    public Shop withModel(Model model) {
+        return new Shop(
+                currency,
+                rates,
+                labourPerHour,
+                priceOfFailure,
+                badPart,
+                buying,
+                returns,
+                selling,
+                condition,
+                models.stream().map(m -> m.id().equals(model.id()) ? model : m).toList(),
+                refused,
+                suppliers);
+    }
 
     /** What such a phone brings; empty if the shop says nothing of it. */
     public Optional<Model> model(Phone phone) {

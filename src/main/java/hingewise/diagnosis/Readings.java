@@ -36,6 +36,11 @@ public final class Readings {
         return CaseReader.read(rules.of(file.phone().family()), file);
     }
 
+    /** What shows each observation. */
+    Parents parents() {
+        return parents;
+    }
+
     /** What was observed and what was done, in timeline order. */
     public List<Happening> happenings() {
         return happenings;

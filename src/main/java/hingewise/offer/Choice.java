@@ -6,7 +6,7 @@ import java.util.BitSet;
  * Something that can be done with a phone once it is here, and what comes of it in each way the phone may be. Amounts
  * are net proceeds in minor units, before the price of the phone.
  *
- * @param route id of the route it belongs to
+ * @param route what it is called
  * @param proceeds by way the phone may be
  * @param refunded the ways in which the seller gives the price back besides
  */
@@ -19,15 +19,6 @@ record Choice(String route, long[] proceeds, BitSet refunded) {
     /** What comes of it in one way the phone may be, with the price of the phone given back where it is. */
     long at(int way, long price) {
         return proceeds[way] + (refunded.get(way) ? price : 0);
-    }
-
-    /** The same after something was spent. */
-    Choice less(long spent) {
-        long[] rest = proceeds.clone();
-        for (int w = 0; w < rest.length; w++) {
-            rest[w] -= spent;
-        }
-        return new Choice(route, rest, refunded);
     }
 
     /** The same where it is known which way the phone is. */

@@ -11,10 +11,16 @@ import java.util.stream.Stream;
  * @param chances the chance that this is known and the phone is in each way it may be; over all states of a deal they
  *     sum to 1
  * @param choices what can be done then; the first of equals is taken
+ * @param spent what it cost to know it
  */
-record State(double[] chances, List<Choice> choices) {
+record State(double[] chances, List<Choice> choices, long spent) {
     State {
         choices = List.copyOf(choices);
+    }
+
+    /** What is known without spending anything. */
+    State(double[] chances, List<Choice> choices) {
+        this(chances, choices, 0);
     }
 
     /** The choice with the highest expected proceeds if this price was paid. */
@@ -24,22 +30,22 @@ record State(double[] chances, List<Choice> choices) {
                 .orElseThrow();
     }
 
-    /** Sum of chance times proceeds, the price of the phone given back where it is. */
+    /** Sum of chance times proceeds less what was spent, the price of the phone given back where it is. */
     double expected(Choice choice, long price) {
         double sum = 0;
         for (int w = 0; w < chances.length; w++) {
             if (chances[w] > 0) {
-                sum += chances[w] * choice.at(w, price);
+                sum += chances[w] * (choice.at(w, price) - spent);
             }
         }
         return sum;
     }
 
-    /** The chance that this is known and less comes back than was spent. */
-    double below(Choice choice, long price, long spent) {
+    /** The chance that this is known and less is left than the phone cost. */
+    double below(Choice choice, long price, long outlay) {
         double sum = 0;
         for (int w = 0; w < chances.length; w++) {
-            if (choice.at(w, price) < spent) {
+            if (choice.at(w, price) - spent < outlay) {
                 sum += chances[w];
             }
         }
@@ -52,6 +58,7 @@ record State(double[] chances, List<Choice> choices) {
                 .filter(w -> chances[w] > 0)
                 .mapToObj(w -> new State(
                         new double[] {chances[w]},
-                        choices.stream().map(c -> c.only(w)).toList()));
+                        choices.stream().map(c -> c.only(w)).toList(),
+                        spent));
     }
 }

@@ -2,7 +2,6 @@ package hingewise.offer;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /** Textbook decisions, put as deals. */
@@ -27,8 +26,7 @@ final class Lottery {
             for (int w = 0; w < chances.length; w++) {
                 chances[w] *= report[w];
             }
-            states.add(new State(
-                    chances, Arrays.stream(choices).map(c -> c.less(price)).toList()));
+            states.add(new State(chances, List.of(choices), price));
         }
         return deal(states);
     }

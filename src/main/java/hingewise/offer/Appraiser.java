@@ -1,0 +1,176 @@
+package hingewise.offer;
+
+import hingewise.casefile.CaseFile;
+import hingewise.costing.PriceBook;
+import hingewise.costing.RepairCosts;
+import hingewise.costing.Shop;
+import hingewise.diagnosis.Diagnosis;
+import hingewise.rulebook.Confirmation;
+import hingewise.rulebook.RuleBook;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.joda.money.Money;
+
+/** Says what may be paid for a phone, how its routes compare, and which numbers that hangs on. */
+public final class Appraiser {
+    /** Any would do; always the same, so that the same case has the same figures. */
+    private static final long SEED = 4217;
+
+    private final RuleBook rules;
+    private final PriceBook prices;
+    private final Shop shop;
+
+    public Appraiser(RuleBook rules, PriceBook prices, Shop shop) {
+        this.rules = rules;
+        this.prices = prices;
+        this.shop = shop;
+    }
+
+    /**
+     * The money of a case.
+     *
+     * @param asked what is asked for the phone, in the shop's currency
+     * @param stopped whether a caution stops the work
+     * @throws hingewise.costing.MixedCurrencyException if an amount is in a currency for which the shop has no rate
+     */
+    public Appraisal appraise(CaseFile file, Diagnosis diagnosis, Optional<Money> asked, boolean stopped) {
+        if (stopped) {
+            return new Appraisal(
+                    "Work on this phone stops, so nothing is reckoned. Offer nothing for it until that is dealt with.",
+                    Optional.empty());
+        }
+        Optional<Shop.Model> model = shop.model(file.phone());
+        if (model.isEmpty()) {
+            return new Appraisal(
+                    "The shop file does not say what such a phone brings, so nothing can be reckoned: add a model of the"
+                            + " family " + file.phone().family() + " to it.",
+                    Optional.empty());
+        }
+        Returns returns = Returns.of(file, shop);
+        Valuation.Subject subject =
+                new Valuation.Subject(rules, file.phone(), diagnosis, new Ways(diagnosis, SEED), returns.open());
+        return appraise(subject, model.get(), asked.map(shop::in), returns);
+    }
+
+    private Appraisal appraise(Valuation.Subject subject, Shop.Model model, Optional<Money> asked, Returns returns) {
+        Valuation valuation = subject.at(prices, shop, model);
+        double[] now = subject.ways().weights();
+        Deal fixed = valuation.deal(Knowledge.none(now));
+        RepairCosts costs = valuation.costs();
+        Knowledge knowledge = new Looks(rules, costs, subject.diagnosis(), subject.ways())
+                .worthLooking(
+                        valuation.choices(),
+                        asked.map(Money::getAmountMinorLong)
+                                .orElse(fixed.ceiling().orElse(0)));
+        Deal deal = valuation.deal(knowledge);
+        double limit = shop.buying().lossLimit().doubleValue();
+        OptionalLong ceiling = deal.ceiling(limit);
+        Money price = asked.orElse(money(ceiling.orElse(0)));
+        List<List<Routes.Group>> repairs = valuation.bestRepairs(knowledge);
+        Worth worth = new Worth(
+                money(ceiling),
+                new Bracket(
+                        money(fixed.ceiling()),
+                        money(deal.ceiling()),
+                        money(fixed.withPerfectInformation().ceiling())),
+                money(deal.lossCeiling(limit)),
+                limit,
+                error(valuation, knowledge, subject.ways(), limit),
+                price,
+                asked.isPresent(),
+                Spread.of(shop.currency(), valuation.bestRepair(now).cost(), now),
+                routes(valuation, fixed, price, now),
+                returns.closed().stream().toList(),
+                knowledge.looks(),
+                new Movers(subject, prices, shop, model, knowledge, repairs)
+                        .of(repairs.stream()
+                                .map(g -> valuation.routes().repair(g).purchase())
+                                .toList()));
+        return new Appraisal(Verdict.of(worth, shop.buying().margin()), Optional.of(worth));
+    }
+
+    /** From the scatter over batches that were drawn and weighted apart. */
+    private Money error(Valuation valuation, Knowledge knowledge, Ways ways, double limit) {
+        double[] ceilings = IntStream.range(0, Ways.BATCHES)
+                .mapToDouble(b -> valuation
+                        .deal(knowledge.among(ways.weights(), ways.weights(b)))
+                        .ceiling(limit)
+                        .orElse(0))
+                .toArray();
+        double mean = IntStream.range(0, ceilings.length)
+                .mapToDouble(b -> ceilings[b])
+                .average()
+                .orElse(0);
+        double variance = IntStream.range(0, ceilings.length)
+                        .mapToDouble(b -> (ceilings[b] - mean) * (ceilings[b] - mean))
+                        .sum()
+                / (ceilings.length - 1);
+        return Spread.money(shop.currency(), Math.sqrt(variance / ceilings.length));
+    }
+
+    private List<RouteWorth> routes(Valuation valuation, Deal deal, Money price, double[] chances) {
+        Repair best = valuation.bestRepair(chances);
+        long paid = price.getAmountMinorLong();
+        long outlay = deal.spent(paid);
+        List<RouteWorth> routes = new ArrayList<>();
+        for (Route route : Route.values()) {
+            Optional<Choice> choice = route == Route.REPAIR
+                    ? Optional.of(best.choice())
+                    : valuation.choices().stream()
+                            .filter(c -> c.route().equals(route.id()))
+                            .findFirst();
+            choice.ifPresent(
+                    c -> routes.add(worth(route, route == Route.REPAIR ? detail(best) : "", c, paid, outlay, chances)));
+        }
+        Money none = Money.zero(shop.currency());
+        routes.add(new RouteWorth(Route.NOTHING, "", none, none, none, none, none, 0));
+        return routes.stream()
+                .sorted(Comparator.comparing(RouteWorth::expected).reversed())
+                .toList();
+    }
+
+    private RouteWorth worth(Route route, String detail, Choice choice, long price, long outlay, double[] chances) {
+        long[] profit = IntStream.range(0, chances.length)
+                .mapToLong(w -> choice.at(w, price) - outlay)
+                .toArray();
+        Spread spread = Spread.of(shop.currency(), profit, chances);
+        double loss = IntStream.range(0, profit.length)
+                .filter(w -> profit[w] < 0)
+                .mapToDouble(w -> chances[w])
+                .sum();
+        return new RouteWorth(
+                route,
+                detail,
+                spread.expected().plus(Money.ofMinor(shop.currency(), outlay)),
+                spread.expected(),
+                spread.low(),
+                spread.middle(),
+                spread.high(),
+                Math.min(1, loss));
+    }
+
+    private static String detail(Repair repair) {
+        String tries = repair.tries().stream().map(Confirmation::label).collect(Collectors.joining("; "));
+        String parts = repair.purchase().lines().stream()
+                .filter(l -> !l.part().renews().isEmpty())
+                .map(l -> l.part().label())
+                .collect(Collectors.joining("; "));
+        return Stream.of(tries.isEmpty() ? "" : "try: " + tries, parts.isEmpty() ? "" : "fit: " + parts)
+                .filter(s -> !s.isEmpty())
+                .collect(Collectors.joining(" - "));
+    }
+
+    private Optional<Money> money(OptionalLong minor) {
+        return minor.isPresent() ? Optional.of(money(minor.getAsLong())) : Optional.empty();
+    }
+
+    private Money money(long minor) {
+        return Money.ofMinor(shop.currency(), minor);
+    }
+}

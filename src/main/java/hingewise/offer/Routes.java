@@ -1,0 +1,273 @@
+package hingewise.offer;
+
+import hingewise.casefile.Opened;
+import hingewise.costing.Purchase;
+import hingewise.costing.Purchasing;
+import hingewise.costing.RepairCosts;
+import hingewise.costing.Shop;
+import hingewise.diagnosis.Diagnosis;
+import hingewise.rulebook.Access;
+import hingewise.rulebook.Confirmation;
+import hingewise.rulebook.Part;
+import hingewise.rulebook.RuleBook;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.joda.money.Money;
+
+/** What each route brings in each way a phone may be: net proceeds before its price, in minor units. */
+final class Routes {
+    /** So many groups of parts and tries are weighed in every combination. */
+    private static final int WEIGHED = 5;
+
+    private final RepairCosts costs;
+    private final Shop shop;
+    private final Shop.Model model;
+    private final Ways ways;
+    private final Set<String> open;
+    private final Diagnosis diagnosis;
+    private final Leftovers leftovers;
+    private final double[] factors;
+
+    Routes(RuleBook rules, RepairCosts costs, Shop.Model model, Diagnosis diagnosis, Ways ways) {
+        this.costs = costs;
+        this.shop = costs.shop();
+        this.model = model;
+        this.ways = ways;
+        this.diagnosis = diagnosis;
+        this.open = diagnosis.readings().open();
+        this.factors = ways.factors(model.spread().doubleValue());
+        this.leftovers = new Leftovers(rules, costs, diagnosis, ways, minor(afterFee(model.resale())));
+    }
+
+    /** Something a repair may be made of: components renewed together, or a try. */
+    record Group(Set<String> components, Optional<Confirmation> attempt) {}
+
+    /** Repairs of every combination of what is at stake most. */
+    List<Repair> repairs() {
+        return repairs(groups());
+    }
+
+    List<Repair> repairs(List<Group> groups) {
+        List<Repair> repairs = new ArrayList<>();
+        for (int subset = 0; subset < 1 << groups.size(); subset++) {
+            int chosen = subset;
+            repairs.add(repair(IntStream.range(0, groups.size())
+                    .filter(g -> (chosen >> g & 1) == 1)
+                    .mapToObj(groups::get)
+                    .toList()));
+        }
+        return repairs;
+    }
+
+    /** What is at stake most: expected cost if it is left behind. */
+    List<Group> groups() {
+        Map<String, Set<String>> byPart = new LinkedHashMap<>();
+        for (String component : leftovers.components()) {
+            costs.partsRenewing(component).stream()
+                    .filter(p -> costs.bundlePrice(p).isPresent())
+                    .min(Comparator.comparing((Part p) -> costs.bundlePrice(p).orElseThrow())
+                            .thenComparing(Part::id))
+                    .ifPresent(p -> byPart.computeIfAbsent(p.id(), id -> new LinkedHashSet<>())
+                            .add(component));
+        }
+        long[] all = leftovers.cost(c -> false, Map.of(), open);
+        Map<Group, Double> stakes = new LinkedHashMap<>();
+        byPart.values()
+                .forEach(components -> stakes.put(
+                        new Group(components, Optional.empty()),
+                        expected(all) - expected(leftovers.cost(components::contains, Map.of(), open))));
+        leftovers.tries().stream()
+                .filter(t -> !diagnosis.readings().tried().contains(t.id()))
+                .forEach(t -> stakes.put(
+                        new Group(Set.of(), Optional.of(t)),
+                        expected(all) - expected(leftovers.cost(c -> false, leftovers.cured(t), open))));
+        return stakes.entrySet().stream()
+                .filter(e -> e.getValue() > 0)
+                .sorted(Map.Entry.<Group, Double>comparingByValue().reversed())
+                .limit(WEIGHED)
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    /** A repair of these groups. What it leaves behind is paid for. */
+    Repair repair(List<Group> groups) {
+        Set<String> components = groups.stream()
+                .flatMap(g -> g.components().stream())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        List<Confirmation> tries =
+                groups.stream().flatMap(g -> g.attempt().stream()).toList();
+        Purchase purchase = new Purchasing(costs, open).cheapest(components);
+        Set<String> opened = purchase.lines().stream()
+                .flatMap(l -> costs.stepsTo(l.part().access(), open).stream())
+                .map(Access::id)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        opened.addAll(open);
+        Money fixed = purchase.total().minus(purchase.risk());
+        Map<String, BitSet> cured = new HashMap<>();
+        for (Confirmation attempt : tries) {
+            fixed = fixed.plus(leftovers.cost(attempt, opened));
+            costs.stepsTo(attempt.access(), opened).forEach(s -> opened.add(s.id()));
+            leftovers.cured(attempt).forEach((cause, in) -> cured.merge(cause, in, Routes::or));
+        }
+        Set<String> renewed = purchase.renews();
+        long[] cost = leftovers.cost(renewed::contains, cured, opened);
+        long paid = minor(fixed);
+        for (int w = 0; w < cost.length; w++) {
+            cost[w] += paid;
+        }
+        purchase.lines().stream().flatMap(l -> l.offer().stream()).forEach(o -> {
+            long bad = minor(shop.badPart().plus(costs.perDay().multipliedBy(o.days())));
+            ways.happens(o.part() + " is bad", o.badOnArrival()).stream().forEach(w -> cost[w] += bad);
+        });
+        long[] proceeds =
+                working(opened.isEmpty() ? BigDecimal.ZERO : shop.condition().opened());
+        for (int w = 0; w < cost.length; w++) {
+            proceeds[w] -= cost[w];
+        }
+        return new Repair(groups, purchase, cost, new Choice(Route.REPAIR.id(), proceeds));
+    }
+
+    private static BitSet or(BitSet a, BitSet b) {
+        BitSet or = (BitSet) a.clone();
+        or.or(b);
+        return or;
+    }
+
+    /** The routes beside repairing. */
+    List<Choice> others(boolean returnable) {
+        long[] asIs = asIs();
+        return Stream.of(
+                        model.service().map(s -> service(s, asIs)),
+                        shop.returns().filter(r -> returnable).map(r -> returning(r, asIs)),
+                        Optional.of(new Choice(Route.AS_IS.id(), asIs)),
+                        Optional.of(new Choice(Route.BREAK.id(), broken())))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private Choice service(Shop.Service service, long[] asIs) {
+        BitSet refused = new BitSet();
+        service.refusesAfter().forEach((history, chance) -> {
+            BitSet after = ways.afterHistory(history);
+            after.and(ways.happens("refused after " + history, chance.doubleValue()));
+            refused.or(after);
+        });
+        if (!open.isEmpty() || opened()) {
+            refused.or(ways.happens("refused as opened", service.refusesOpened().doubleValue()));
+        }
+        long[] left = leftovers.cost(service.renews()::contains, Map.of(), Set.of());
+        long[] proceeds = working(BigDecimal.ZERO);
+        long done = minor(
+                service.quote().plus(service.shipping()).plus(costs.perDay().multipliedBy(service.days())));
+        long not = minor(
+                service.refusal().plus(service.shipping()).plus(costs.perDay().multipliedBy(service.days())));
+        for (int w = 0; w < proceeds.length; w++) {
+            proceeds[w] = refused.get(w) ? asIs[w] - not : proceeds[w] - done - left[w];
+        }
+        return new Choice(Route.SERVICE.id(), proceeds);
+    }
+
+    private Choice returning(Shop.Returning returning, long[] asIs) {
+        BitSet accepted = ways.happens("taken back", returning.accepted().doubleValue());
+        long shipping = minor(returning.shipping());
+        long[] proceeds = new long[ways.count()];
+        for (int w = 0; w < proceeds.length; w++) {
+            proceeds[w] = accepted.get(w) ? -shipping : asIs[w];
+        }
+        return new Choice(Route.RETURN.id(), proceeds, accepted);
+    }
+
+    /** Whether the phone was opened here before. */
+    boolean opened() {
+        return diagnosis.readings().happenings().stream()
+                .anyMatch(h -> h.entry() instanceof Opened || h.entry() instanceof hingewise.casefile.Repair);
+    }
+
+    /** What a phone brings that works. */
+    private long[] working(BigDecimal openedShare) {
+        BigDecimal off = openedShare.add(marks());
+        Money price =
+                model.resale().multipliedBy(BigDecimal.ONE.subtract(off).max(BigDecimal.ZERO), RoundingMode.HALF_EVEN);
+        Money sold = shop.selling()
+                .shippingOut()
+                .plus(shop.selling().reserve())
+                .plus(shop.selling().returnCost().multipliedBy(shop.selling().returnRate(), RoundingMode.HALF_EVEN))
+                .plus(costs.perDay().multipliedBy(shop.selling().days()));
+        return scattered(afterFee(price), sold);
+    }
+
+    private BigDecimal marks() {
+        return diagnosis.readings().latest().entrySet().stream()
+                .filter(Map.Entry::getValue)
+                .map(e -> shop.condition().marks().getOrDefault(e.getKey(), BigDecimal.ZERO))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private long[] asIs() {
+        Money spent = shop.selling()
+                .shippingOut()
+                .plus(costs.perDay().multipliedBy(shop.selling().days()));
+        long[] less = new long[ways.count()];
+        model.asIsLess()
+                .forEach((component, amount) ->
+                        leftovers.broken(component).stream().forEach(w -> less[w] += minor(afterFee(amount))));
+        long[] proceeds = scattered(afterFee(model.asIs()), Money.zero(shop.currency()));
+        for (int w = 0; w < proceeds.length; w++) {
+            proceeds[w] = Math.max(0, proceeds[w] - less[w]) - minor(spent);
+        }
+        return proceeds;
+    }
+
+    private long[] broken() {
+        Money work = costs.labour(model.stripMinutes()).plus(shop.selling().shippingOut());
+        long[] proceeds = new long[ways.count()];
+        model.salvage().forEach((id, price) -> {
+            BitSet lost = new BitSet();
+            costs.part(id).ifPresent(p -> p.renews().forEach(c -> lost.or(leftovers.broken(c))));
+            long brings = minor(afterFee(price));
+            for (int w = 0; w < proceeds.length; w++) {
+                proceeds[w] += lost.get(w) ? 0 : brings;
+            }
+        });
+        for (int w = 0; w < proceeds.length; w++) {
+            proceeds[w] = Math.round(proceeds[w] * factors[w]) - minor(work);
+        }
+        return proceeds;
+    }
+
+    private long[] scattered(Money price, Money less) {
+        long amount = minor(price);
+        long off = minor(less);
+        return IntStream.range(0, factors.length)
+                .mapToLong(w -> Math.round(amount * factors[w]) - off)
+                .toArray();
+    }
+
+    private Money afterFee(Money price) {
+        return price.multipliedBy(BigDecimal.ONE.subtract(shop.selling().fee()), RoundingMode.HALF_EVEN);
+    }
+
+    private double expected(long[] amounts) {
+        double[] weights = ways.weights();
+        return IntStream.range(0, amounts.length)
+                .mapToDouble(w -> weights[w] * amounts[w])
+                .sum();
+    }
+
+    private static long minor(Money money) {
+        return money.getAmountMinorLong();
+    }
+}

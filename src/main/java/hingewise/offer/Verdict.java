@@ -1,0 +1,31 @@
+package hingewise.offer;
+
+import org.joda.money.Money;
+
+/** The figures in a sentence or two. */
+final class Verdict {
+    private Verdict() {}
+
+    static String of(Worth worth, Money margin) {
+        if (worth.offerCeiling().isEmpty()) {
+            return "Do not buy: even for nothing no route is expected to leave " + text(margin)
+                    + " with a chance of loss of at most " + Math.round(100 * worth.lossLimit()) + " %.";
+        }
+        Money most = worth.offerCeiling().get();
+        String best = worth.routes().stream()
+                .filter(r -> r.route() != Route.NOTHING)
+                .findFirst()
+                .map(r -> " As things stand the best route is: " + r.route().label() + ".")
+                .orElse("");
+        if (!worth.asked()) {
+            return "Offer at most " + text(most) + "." + best;
+        }
+        return worth.price().isGreaterThan(most)
+                ? "Do not buy at " + text(worth.price()) + ": offer at most " + text(most) + "."
+                : "Worth buying at " + text(worth.price()) + ", up to " + text(most) + "." + best;
+    }
+
+    private static String text(Money money) {
+        return money.getAmount().toPlainString() + " " + money.getCurrencyUnit().getCode();
+    }
+}

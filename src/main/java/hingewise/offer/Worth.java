@@ -1,0 +1,43 @@
+package hingewise.offer;
+
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * The money of a case.
+ *
+ * @param offerCeiling the most to pay so that the expected profit meets the margin and the chance of loss the limit; empty
+ *     where no price is low enough
+ * @param bracket the most to pay by expected profit alone
+ * @param lossCeiling the most to pay by chance of loss alone; empty where no price is low enough
+ * @param lossLimit the shop's limit, in 0–1
+ * @param error standard error of the most to pay, from drawing phones instead of weighing all there may be
+ * @param price the price of the phone that routes are compared at: the one asked for, or the most to pay
+ * @param asked whether it was asked for
+ * @param repairCost what repairing here costs, price of the phone not included
+ * @param routes best first
+ * @param closed why routes that are not there are closed, one sentence each
+ * @param looks what would be looked at before the route is chosen
+ * @param movers the numbers that move the most to pay, furthest first
+ */
+public record Worth(
+        Optional<Money> offerCeiling,
+        Bracket bracket,
+        Optional<Money> lossCeiling,
+        double lossLimit,
+        Money error,
+        Money price,
+        boolean asked,
+        Spread repairCost,
+        List<RouteWorth> routes,
+        List<String> closed,
+        List<String> looks,
+        List<Mover> movers) {
+    public Worth {
+        routes = List.copyOf(routes);
+        closed = List.copyOf(closed);
+        looks = List.copyOf(looks);
+        movers = List.copyOf(movers);
+    }
+}
