@@ -9,6 +9,8 @@ import hingewise.costing.RepairCosts;
 import hingewise.costing.Shop;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.diagnosis.Diagnostician;
+import hingewise.offer.Appraisal;
+import hingewise.offer.Appraiser;
 import hingewise.planning.FirstSteps;
 import hingewise.planning.Step;
 import hingewise.rulebook.Caution;
@@ -19,8 +21,10 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.joda.money.Money;
 
 /** Answers a case in one pass, the same for the window, the terminal and the documents. */
 public final class Assessor {
@@ -39,6 +43,11 @@ public final class Assessor {
 
     public RuleBook rules() {
         return rules;
+    }
+
+    /** The shop's own figures. */
+    public Shop shop() {
+        return shop;
     }
 
     /**
@@ -73,6 +82,18 @@ public final class Assessor {
                 cautions,
                 untested(family, diagnosis),
                 FunctionRound.left(rules, family, diagnosis.readings()));
+    }
+
+    /**
+     * The money of an assessed case: what may be paid for the phone, and how its routes compare. It takes longer than all
+     * the rest, so it is asked for by itself.
+     *
+     * @param asked what is asked for the phone
+     * @throws hingewise.costing.MixedCurrencyException if an amount is in a currency for which the shop has no rate
+     */
+    public Appraisal appraise(Assessment assessment, Optional<Money> asked) {
+        return new Appraiser(rules, prices, shop)
+                .appraise(assessment.file(), assessment.diagnosis(), asked, assessment.stopped());
     }
 
     /** What the case itself brings up before what comes with the proposals, and what stops the work before all else. */

@@ -66,8 +66,7 @@ public final class Appraiser {
         Knowledge knowledge = new Looks(rules, costs, subject.diagnosis(), subject.ways())
                 .worthLooking(
                         valuation.choices(),
-                        asked.map(Money::getAmountMinorLong)
-                                .orElse(fixed.ceiling().orElse(0)));
+                        fixed.ceiling().orElse(0));
         Deal deal = valuation.deal(knowledge);
         double limit = shop.buying().lossLimit().doubleValue();
         OptionalLong ceiling = deal.ceiling(limit);
@@ -163,7 +162,8 @@ public final class Appraiser {
                 .collect(Collectors.joining("; "));
         return Stream.of(tries.isEmpty() ? "" : "try: " + tries, parts.isEmpty() ? "" : "fit: " + parts)
                 .filter(s -> !s.isEmpty())
-                .collect(Collectors.joining(" - "));
+                .reduce((a, b) -> a + "; " + b)
+                .orElse("mend what comes up");
     }
 
     private Optional<Money> money(OptionalLong minor) {

@@ -36,18 +36,13 @@ record Deal(List<State> states, BigDecimal importTax, long shippingIn, long marg
 
     /** Expected profit at a price. */
     double profit(long price) {
-        return states.stream()
-                        .mapToDouble(s -> s.expected(s.best(price), price))
-                        .sum()
-                - spent(price);
+        return states.stream().mapToDouble(s -> s.expected(price)).sum() - spent(price);
     }
 
     /** Chance that less comes back than was spent, in 0–1. */
     double lossChance(long price) {
         long spent = spent(price);
-        return states.stream()
-                .mapToDouble(s -> s.below(s.best(price), price, spent))
-                .sum();
+        return states.stream().mapToDouble(s -> s.below(price, spent)).sum();
     }
 
     /** The most to pay by expected profit alone; empty where nothing is little enough. */

@@ -127,10 +127,12 @@ final class Leftovers {
     private void add(List<Fault> own, Map<String, BitSet> cured, Set<String> open, long[] sum, long[] beyond) {
         long[] worst = new long[sum.length];
         BitSet further = new BitSet();
+        BitSet any = new BitSet();
         for (Fault fault : own) {
             Cost cost = cost(fault, open);
             BitSet in = (BitSet) fault.in().clone();
             in.andNot(cured.getOrDefault(fault.cause(), new BitSet()));
+            any.or(in);
             for (int w = in.nextSetBit(0); w >= 0; w = in.nextSetBit(w + 1)) {
                 if (cost.amount() > worst[w]) {
                     worst[w] = cost.amount();
@@ -138,7 +140,7 @@ final class Leftovers {
                 }
             }
         }
-        for (int w = 0; w < sum.length; w++) {
+        for (int w = any.nextSetBit(0); w >= 0; w = any.nextSetBit(w + 1)) {
             sum[w] += worst[w];
             beyond[w] += further.get(w) ? worst[w] : 0;
         }

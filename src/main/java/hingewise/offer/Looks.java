@@ -68,7 +68,7 @@ final class Looks {
 
     private static double value(Knowledge knowledge, List<Choice> choices, long price) {
         return knowledge.states(choices).stream()
-                .mapToDouble(s -> s.expected(s.best(price), price))
+                .mapToDouble(s -> s.expected(price))
                 .sum();
     }
 

@@ -78,7 +78,8 @@ final class Movers {
     private static String sentence(Number n, Money now, Money lower, Money higher) {
         return String.format(
                 Locale.ROOT,
-                "If the %s were %.0f %% higher, the most to pay would be %s instead of %s; if it were as much lower, %s.",
+                "If the %s were %.0f %% higher, the most to pay by expected profit would be %s instead of %s; if it were"
+                        + " as much lower, %s.",
                 n.name(),
                 100 * n.change().doubleValue(),
                 text(higher),

@@ -1,21 +1,40 @@
 package hingewise.offer;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/**
- * What may be known when a route is chosen.
- *
- * @param chances the chance that this is known and the phone is in each way it may be; over all states of a deal they
- *     sum to 1
- * @param choices what can be done then; the first of equals is taken
- * @param spent what it cost to know it
- */
-record State(double[] chances, List<Choice> choices, long spent) {
-    State {
-        choices = List.copyOf(choices);
+/** What may be known when a route is chosen, and what can be done then. */
+final class State {
+    private final double[] chances;
+    private final List<Choice> choices;
+    private final long spent;
+    private final double[] kept;
+    private final double[] refunded;
+
+    /**
+     * @param chances the chance that this is known and the phone is in each way it may be; over all states of a deal they
+     *     sum to 1
+     * @param choices what can be done then; the first of equals is taken
+     * @param spent what it cost to know it
+     */
+    State(double[] chances, List<Choice> choices, long spent) {
+        this.chances = chances;
+        this.choices = List.copyOf(choices);
+        this.spent = spent;
+        this.kept = new double[choices.size()];
+        this.refunded = new double[choices.size()];
+        for (int c = 0; c < kept.length; c++) {
+            long[] proceeds = choices.get(c).proceeds();
+            double sum = 0;
+            for (int w = 0; w < chances.length; w++) {
+                sum += chances[w] * (proceeds[w] - spent);
+            }
+            kept[c] = sum;
+            refunded[c] = choices.get(c).refunded().stream()
+                    .mapToDouble(w -> chances[w])
+                    .sum();
+        }
     }
 
     /** What is known without spending anything. */
@@ -23,29 +42,38 @@ record State(double[] chances, List<Choice> choices, long spent) {
         this(chances, choices, 0);
     }
 
+    List<Choice> choices() {
+        return choices;
+    }
+
     /** The choice with the highest expected proceeds if this price was paid. */
     Choice best(long price) {
-        return choices.stream()
-                .max(Comparator.comparingDouble((Choice c) -> expected(c, price)))
-                .orElseThrow();
+        return choices.get(indexOfBest(price));
     }
 
-    /** Sum of chance times proceeds less what was spent, the price of the phone given back where it is. */
-    double expected(Choice choice, long price) {
-        double sum = 0;
-        for (int w = 0; w < chances.length; w++) {
-            if (chances[w] > 0) {
-                sum += chances[w] * (choice.at(w, price) - spent);
-            }
+    /** Sum of chance times what the best choice brings less what was spent, the price given back where it is. */
+    double expected(long price) {
+        return expected(indexOfBest(price), price);
+    }
+
+    private double expected(int choice, long price) {
+        return kept[choice] + refunded[choice] * price;
+    }
+
+    private int indexOfBest(long price) {
+        int best = 0;
+        for (int c = 1; c < kept.length; c++) {
+            best = expected(c, price) > expected(best, price) ? c : best;
         }
-        return sum;
+        return best;
     }
 
-    /** The chance that this is known and less is left than the phone cost. */
-    double below(Choice choice, long price, long outlay) {
+    /** The chance that this is known and the best choice leaves less than the phone cost. */
+    double below(long price, long outlay) {
+        Choice choice = best(price);
         double sum = 0;
         for (int w = 0; w < chances.length; w++) {
-            if (choice.at(w, price) - spent < outlay) {
+            if (chances[w] > 0 && choice.at(w, price) - spent < outlay) {
                 sum += chances[w];
             }
         }

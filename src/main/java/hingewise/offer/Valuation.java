@@ -7,7 +7,6 @@ import hingewise.costing.Shop;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.rulebook.RuleBook;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -54,10 +53,8 @@ final class Valuation {
 
     /** The repair that is expected to bring most, by these chances. */
     Repair bestRepair(double[] chances) {
-        State state = new State(chances, List.of());
-        return repairs.stream()
-                .max(Comparator.comparingDouble(r -> state.expected(r.choice(), 0)))
-                .orElseThrow();
+        Choice best = new State(chances, repairs.stream().map(Repair::choice).toList()).best(0);
+        return repairs.stream().filter(r -> r.choice().equals(best)).findFirst().orElseThrow();
     }
 
     /** The repairs that are best in some state, and the best of all. */

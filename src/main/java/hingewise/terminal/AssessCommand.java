@@ -1,6 +1,7 @@
 package hingewise.terminal;
 
 import hingewise.assessment.Assessment;
+import hingewise.assessment.Assessor;
 import hingewise.casefile.CaseFile;
 import hingewise.casefile.Entry;
 import hingewise.casefile.Phone;
@@ -74,10 +75,12 @@ final class AssessCommand implements Callable<Integer> {
         RuleBook rules = rulesOption.read();
         CaseFile whole = file.map(Inputs::caseFile).orElseGet(() -> spoken(rules));
         CaseFile asked = at.map(entry -> asOf(whole, entry)).orElse(whole);
-        Assessment assessment = figures.assessor(rules, console).assess(asked);
+        Assessor assessor = figures.assessor(rules, console);
+        Assessment assessment = assessor.assess(asked);
         boolean inventedPrices = figures.inventedPrices();
         if (json) {
-            console.print(AssessmentJson.of(assessment, rules, inventedPrices));
+            console.print(AssessmentJson.of(
+                    assessment, assessor.appraise(assessment, Optional.empty()), rules, inventedPrices));
         } else {
             Look look = colour.on(console.look());
             console.print(AssessmentText.of(assessment, rules, inventedPrices, look, at.isPresent()));

@@ -3,24 +3,21 @@ package hingewise.terminal;
 import com.fasterxml.jackson.core.JsonGenerator;
 import hingewise.assessment.Assessment;
 import hingewise.assessment.ShownCaution;
-import hingewise.costing.Offer;
-import hingewise.costing.OrderLine;
 import hingewise.diagnosis.Contradiction;
 import hingewise.diagnosis.LikelySet;
 import hingewise.diagnosis.RankedCause;
 import hingewise.diagnosis.Reason;
 import hingewise.diagnosis.Skipped;
+import hingewise.offer.Appraisal;
 import hingewise.planning.Step;
 import hingewise.rulebook.RuleBook;
 import java.io.IOException;
-import java.util.Optional;
-import java.util.TreeSet;
 
 /** An assessment for another program to read: the same answer as the text, complete and unrounded. */
 final class AssessmentJson {
     private AssessmentJson() {}
 
-    static String of(Assessment assessment, RuleBook rules, boolean inventedPrices) {
+    static String of(Assessment assessment, Appraisal money, RuleBook rules, boolean inventedPrices) {
         return Json.object(assessment, (json, a) -> {
             json.writeStringField("title", a.file().title());
             json.writeStringField("family", a.file().phone().family());
@@ -31,7 +28,7 @@ final class AssessmentJson {
             Json.objects(json, "causes", a.diagnosis().causes(), AssessmentJson::cause);
             Json.objects(json, "combinations", a.diagnosis().combinations(), AssessmentJson::combination);
             Json.objects(json, "tryFirst", a.tryFirst(), AssessmentJson::step);
-            Json.objects(json, "parts", a.parts().order(), AssessmentJson::part);
+            Json.objects(json, "parts", a.parts().order(), PartsJson::line);
             Json.objects(json, "cautions", a.cautions(), AssessmentJson::caution);
             Json.objects(
                     json, "contradictions", a.diagnosis().readings().contradictions(), AssessmentJson::contradiction);
@@ -41,6 +38,9 @@ final class AssessmentJson {
                     json,
                     "notTestedSinceRepair",
                     a.notTestedSinceRepair().stream().map(o -> o.id()).toList());
+            json.writeObjectFieldStart("money");
+            MoneyJson.write(json, money);
+            json.writeEndObject();
         });
     }
 
@@ -77,25 +77,6 @@ final class AssessmentJson {
         json.writeNumberField("saves", step.saves().getAmount());
         json.writeNumberField("net", step.net().getAmount());
         json.writeStringField("why", step.why());
-    }
-
-    private static void part(JsonGenerator json, OrderLine line) throws IOException {
-        json.writeStringField("id", line.part().id());
-        json.writeNumberField("quantity", line.quantity());
-        Optional<Offer> offer = line.offer();
-        if (offer.isPresent()) {
-            json.writeObjectFieldStart("offer");
-            json.writeStringField("supplier", offer.get().supplier());
-            json.writeStringField("grade", offer.get().grade());
-            json.writeNumberField("days", offer.get().days());
-            json.writeNumberField("badOnArrival", offer.get().badOnArrival());
-            json.writeEndObject();
-            json.writeNumberField("price", offer.get().price().getAmount());
-        } else {
-            json.writeNullField("offer");
-            json.writeNullField("price");
-        }
-        Json.texts(json, "for", new TreeSet<>(line.causes()));
     }
 
     private static void caution(JsonGenerator json, ShownCaution caution) throws IOException {

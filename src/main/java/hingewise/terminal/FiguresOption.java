@@ -28,6 +28,11 @@ final class FiguresOption {
         return prices.isEmpty();
     }
 
+    /** Whether the shop's figures are the invented ones that come with the program. */
+    boolean inventedShop() {
+        return shop.isEmpty();
+    }
+
     PriceBook prices(RuleBook rules, Console console) {
         LocalDate today = LocalDate.ofInstant(console.clock().instant(), ZoneOffset.UTC);
         return skipBadRows

@@ -5,11 +5,15 @@ import hingewise.casefile.Report;
 import hingewise.costing.HeldPart;
 import hingewise.costing.Offer;
 import hingewise.costing.OrderLine;
+import hingewise.costing.PartsList;
+import hingewise.costing.Purchase;
+import hingewise.costing.Regret;
+import hingewise.rulebook.Component;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Grade;
 import hingewise.rulebook.RuleBook;
 import java.util.List;
-import java.util.Optional;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.joda.money.Money;
 
@@ -37,8 +41,14 @@ final class PartsSection {
             page.hanging(5, "for  ", purpose(rules, line));
         }
         long unpriced = parts.stream().filter(l -> l.offer().isEmpty()).count();
-        String known = unpriced == 0 ? "." : ", not counting what has no offer.";
-        total(parts).ifPresent(sum -> page.line("Together " + Figures.money(sum) + known));
+        String known = unpriced == 0 ? "" : ", not counting what has no offer";
+        assessment
+                .parts()
+                .purchase()
+                .filter(p -> p.goods().isPositive())
+                .ifPresent(p -> page.line("Together " + Figures.money(p.goods()) + known
+                        + (p.sending().isZero() ? "" : ", and " + Figures.money(p.sending()) + " for sending")
+                        + "; complete in " + Figures.count(p.days(), "day") + "."));
         for (HeldPart held : assessment.parts().held()) {
             page.hanging(
                     0,
@@ -83,9 +93,71 @@ final class PartsSection {
                         .collect(Collectors.joining("; "));
     }
 
-    private static Optional<Money> total(List<OrderLine> parts) {
-        return parts.stream()
-                .flatMap(l -> l.offer().map(o -> o.price().multipliedBy(l.quantity())).stream())
-                .reduce(Money::plus);
+    /** What the order costs beside, how sure each line is, and how else it could be bought. */
+    static void reckoned(Page page, RuleBook rules, PartsList parts) {
+        parts.purchase().ifPresent(p -> {
+            page.heading("What that costs");
+            page.line("Work " + Figures.money(p.work()) + "; bad parts, on average " + Figures.money(p.risk())
+                    + "; less for the phone because of the parts' origin " + Figures.money(p.lessResale())
+                    + "; waiting " + Figures.money(p.waiting()) + ". All together " + Figures.money(p.total()) + ".");
+        });
+        parts.runnerUp()
+                .ifPresent(other -> parts.purchase()
+                        .ifPresent(p -> page.line("Next best: " + others(p, other) + ". " + difference(p, other))));
+        if (parts.order().isEmpty() && parts.held().isEmpty()) {
+            return;
+        }
+        page.heading("What may be lost");
+        page.line("By ordering now, and by waiting: each times the chance that it would have been wrong.");
+        for (OrderLine line : parts.order()) {
+            regret(
+                    page,
+                    line.regret(),
+                    (line.sure() ? "sure" : "likely") + " (" + Figures.percent(line.chance()) + "): "
+                            + line.part().label());
+        }
+        for (HeldPart held : parts.held()) {
+            regret(page, held.regret(), "wait (" + Figures.percent(held.chance()) + "): " + component(rules, held));
+        }
+    }
+
+    private static String component(RuleBook rules, HeldPart held) {
+        Component component = rules.components().get(held.component());
+        return component == null ? held.component() : component.label();
+    }
+
+    private static void regret(Page page, Regret regret, String what) {
+        page.hanging(
+                0,
+                String.format(
+                        Locale.ROOT,
+                        "%9s %9s  ",
+                        regret.ordering().getAmount().toPlainString(),
+                        regret.waiting().getAmount().toPlainString()),
+                what);
+    }
+
+    /** The offers that the other way takes and this one does not. */
+    private static String others(Purchase chosen, Purchase other) {
+        return other.lines().stream()
+                .filter(l -> !chosen.lines().contains(l))
+                .map(l -> l.part().label()
+                        + l.offer()
+                                .map(o -> " from " + o.supplier() + " at " + Figures.money(o.price()))
+                                .orElse(", which nobody sells"))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String difference(Purchase chosen, Purchase other) {
+        Money more = other.paid().minus(chosen.paid());
+        int sooner = chosen.days() - other.days();
+        String money = more.isZero()
+                ? "It costs as much"
+                : "It would " + (more.isPositive() ? "cost " : "save ") + Figures.money(more.abs())
+                        + (more.isPositive() ? " more" : "");
+        String days = sooner == 0
+                ? ""
+                : " and be complete " + Figures.count(Math.abs(sooner), "day") + (sooner > 0 ? " sooner" : " later");
+        return money + days + ".";
     }
 }

@@ -31,6 +31,8 @@ public final class Terminal {
     public static int run(Console console, Window window, String... arguments) {
         CommandLine line = new CommandLine(new Root(console, window))
                 .addSubcommand(new AssessCommand(console))
+                .addSubcommand(new PartsCommand(console))
+                .addSubcommand(new OfferCommand(console))
                 .addSubcommand(new ObservationsCommand(console))
                 .addSubcommand(new CheckRulesCommand(console))
                 .addSubcommand(new HandbookCommand(console))

@@ -10,7 +10,6 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Random;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -110,7 +109,8 @@ class DealTest {
         int limited = 0;
         for (long seed = 1; seed <= 300; seed++) {
             Random random = new Random(seed);
-            Deal deal = invented(random);
+            double[] prior = prior(random);
+            Deal deal = invented(random, prior);
             double limit = .05 + .9 * random.nextDouble();
             OptionalLong most = OptionalLong.empty();
             OptionalLong profitable = OptionalLong.empty();
@@ -121,7 +121,7 @@ class DealTest {
             }
             assertThat(deal.ceiling()).as("seed %d", seed).isEqualTo(profitable);
             assertThat(deal.ceiling(limit)).as("seed %d, loss limit", seed).isEqualTo(most);
-            OptionalLong fixed = uninformed(deal).ceiling();
+            OptionalLong fixed = uninformed(deal, prior).ceiling();
             OptionalLong perfect = deal.withPerfectInformation().ceiling();
             assertThat(deal.ceiling().orElse(-1))
                     .as("seed %d, bracket", seed)
@@ -176,20 +176,22 @@ class DealTest {
         assertThat(hopeless.ceiling()).isEmpty();
     }
 
-    private static Deal uninformed(Deal deal) {
-        double[] total = new double[deal.states().get(0).chances().length];
-        deal.states().forEach(s -> IntStream.range(0, total.length).forEach(w -> total[w] += s.chances()[w]));
+    private static Deal uninformed(Deal deal, double[] prior) {
         return new Deal(
-                List.of(new State(total, deal.states().get(0).choices())),
+                List.of(new State(prior, deal.states().get(0).choices())),
                 deal.importTax(),
                 deal.shippingIn(),
                 deal.margin());
     }
 
-    private static Deal invented(Random random) {
-        int ways = 2 + random.nextInt(5);
-        double[] prior = random.doubles(ways, .05, 1).toArray();
-        double all = Arrays.stream(prior).sum();
+    private static double[] prior(Random random) {
+        double[] any = random.doubles(2 + random.nextInt(5), .05, 1).toArray();
+        double all = Arrays.stream(any).sum();
+        return Arrays.stream(any).map(x -> x / all).toArray();
+    }
+
+    private static Deal invented(Random random, double[] prior) {
+        int ways = prior.length;
         List<Choice> choices = new ArrayList<>();
         for (int c = 2 + random.nextInt(3); c > 0; c--) {
             BitSet refunded = new BitSet();
@@ -205,7 +207,7 @@ class DealTest {
         for (boolean said : new boolean[] {true, false}) {
             double[] chances = new double[ways];
             for (int w = 0; w < ways; w++) {
-                chances[w] = prior[w] / all * (said ? yes[w] : 1 - yes[w]);
+                chances[w] = prior[w] * (said ? yes[w] : 1 - yes[w]);
             }
             states.add(new State(chances, choices));
         }

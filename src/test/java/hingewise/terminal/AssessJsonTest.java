@@ -53,7 +53,20 @@ class AssessJsonTest {
         assertThat(members(answer.at("/combinations/0"))).containsExactly("causes", "probability");
         assertThat(members(answer.at("/tryFirst/0")))
                 .containsExactly("id", "kind", "label", "minutes", "cost", "opens", "askFirst", "saves", "net", "why");
-        assertThat(members(answer.at("/parts/0"))).containsExactly("id", "quantity", "offer", "price", "for");
+        assertThat(members(answer.at("/parts/0")))
+                .containsExactly(
+                        "id",
+                        "quantity",
+                        "offer",
+                        "price",
+                        "for",
+                        "chance",
+                        "sure",
+                        "regretOfOrdering",
+                        "regretOfWaiting");
+        assertThat(members(answer.at("/money"))).contains("offerCeiling", "bracket", "routes", "verdict", "movers");
+        assertThat(members(answer.at("/money/bracket"))).containsExactly("fixed", "ceiling", "perfect");
+        assertThat(members(answer.at("/money/routes/0"))).contains("id", "expected", "chanceOfLoss");
         assertThat(members(answer.at("/cautions/0"))).containsExactly("id", "stops", "text");
         assertThat(answer.at("/untested/0").asText()).isEqualTo("cover-plug-out");
         assertThat(answer.at("/currency").asText()).isEqualTo("EUR");

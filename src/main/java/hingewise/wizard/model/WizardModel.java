@@ -7,6 +7,7 @@ import hingewise.casefile.Phone;
 import hingewise.casefile.Report;
 import hingewise.casefile.store.CaseFileStore;
 import hingewise.casefile.store.Stored;
+import hingewise.costing.csv.PartsCsv;
 import hingewise.diagnosis.CaseException;
 import hingewise.report.ConditionNote;
 import hingewise.report.NoteWriter;

@@ -1,4 +1,4 @@
-package hingewise.wizard.model;
+package hingewise.costing.csv;
 
 import hingewise.costing.Offer;
 import hingewise.costing.OrderLine;

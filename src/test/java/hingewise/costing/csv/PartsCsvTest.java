@@ -1,4 +1,4 @@
-package hingewise.wizard.model;
+package hingewise.costing.csv;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,7 +6,7 @@ import hingewise.costing.Offer;
 import hingewise.costing.OrderLine;
 import hingewise.costing.Regret;
 import hingewise.rulebook.Part;
-import hingewise.wizard.Bench;
+import hingewise.rulebook.Rules;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,7 +16,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PartsCsvTest {
-    private static final Part PART = Bench.rules().parts().values().iterator().next();
+    private static final Part PART = new Rules()
+            .cause("a", .1)
+            .partFor("part", "a")
+            .book()
+            .parts()
+            .values()
+            .iterator()
+            .next();
     private static final Regret NONE = new Regret(Money.parse("EUR 0"), Money.parse("EUR 0"));
 
     @Test
@@ -32,6 +39,12 @@ class PartsCsvTest {
     void aCellThatASpreadsheetWouldCalculateIsDefused(String supplier) {
         String csv = PartsCsv.of(List.of(line(supplier)), id -> id);
         assertThat(csv).contains(",\"'" + supplier + "\",");
+    }
+
+    /** The example of the OWASP page "CSV Injection". */
+    @Test
+    void quotesWithinADefusedCellAreDoubled() {
+        assertThat(PartsCsv.of(List.of(line("=1+2\";=1+2")), id -> id)).contains(",\"'=1+2\"\";=1+2\",");
     }
 
     @Test
