@@ -64,9 +64,7 @@ public final class Appraiser {
         Deal fixed = valuation.deal(Knowledge.none(now));
         RepairCosts costs = valuation.costs();
         Knowledge knowledge = new Looks(rules, costs, subject.diagnosis(), subject.ways())
-                .worthLooking(
-                        valuation.choices(),
-                        fixed.ceiling().orElse(0));
+                .worthLooking(valuation.choices(), fixed.ceiling().orElse(0));
         Deal deal = valuation.deal(knowledge);
         double limit = shop.buying().lossLimit().doubleValue();
         OptionalLong ceiling = deal.ceiling(limit);

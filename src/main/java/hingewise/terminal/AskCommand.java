@@ -68,7 +68,7 @@ final class AskCommand implements Callable<Integer> {
         }
         CaseFile caseFile = Inputs.caseFile(file);
         List<Observation> asked =
-                SellerQuestions.of(rules, figures.assessor(rules).assess(caseFile));
+                SellerQuestions.of(rules, figures.assessor(rules, console).assess(caseFile));
         if (asked.isEmpty()) {
             throw Refusal.badInput("there is nothing left to ask the seller: the phone was looked at already, or every"
                     + " question is answered");

@@ -34,9 +34,11 @@ class MoneyCommandsTest {
 
     @Test
     void theOfferAsJsonHasTheSameFiguresAsDecimals() throws IOException {
-        JsonNode offer = json(Ran.small("offer", CASE, "--json", "--prices", Ran.SMALL_PRICES, "--shop", Ran.SMALL_SHOP));
+        JsonNode offer =
+                json(Ran.small("offer", CASE, "--json", "--prices", Ran.SMALL_PRICES, "--shop", Ran.SMALL_SHOP));
         assertThat(offer.at("/verdict").asText()).startsWith("Offer at most ");
-        assertThat(offer.at("/verdict").asText()).contains(offer.at("/offerCeiling").asText());
+        assertThat(offer.at("/verdict").asText())
+                .contains(offer.at("/offerCeiling").asText());
         double fixed = offer.at("/bracket/fixed").asDouble();
         double perfect = offer.at("/bracket/perfect").asDouble();
         assertThat(offer.at("/bracket/ceiling").asDouble()).isBetween(fixed, perfect);
@@ -67,7 +69,8 @@ class MoneyCommandsTest {
 
     @Test
     void partsSayWhatMayBeLostEitherWay() throws IOException {
-        JsonNode parts = json(Ran.small("parts", CASE, "--json", "--prices", Ran.SMALL_PRICES, "--shop", Ran.SMALL_SHOP));
+        JsonNode parts =
+                json(Ran.small("parts", CASE, "--json", "--prices", Ran.SMALL_PRICES, "--shop", Ran.SMALL_SHOP));
         assertThat(parts.at("/order/0/id").asText()).isEqualTo("inner-assembly");
         assertThat(parts.at("/order/0/sure").asBoolean()).isTrue();
         assertThat(parts.at("/purchase/goods").asText()).isEqualTo("242.90");

@@ -7,13 +7,11 @@ import hingewise.casefile.Phone;
 import hingewise.casefile.Report;
 import hingewise.casefile.store.CaseFileStore;
 import hingewise.casefile.store.Stored;
-import hingewise.costing.csv.PartsCsv;
 import hingewise.diagnosis.CaseException;
 import hingewise.report.ConditionNote;
 import hingewise.report.NoteWriter;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.RuleBook;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -349,19 +347,7 @@ public final class WizardModel {
 
     /** Writes the parts list. */
     public void exportParts(Path file) {
-        state().reckoning().latest().ifPresent(a -> {
-            String csv = PartsCsv.of(a.parts().order(), this::causeLabel);
-            setup.keeping()
-                    .run(
-                            () -> Files.writeString(file, csv),
-                            done -> say("The parts list is in " + file + "."),
-                            failed -> say("The parts list was not written: " + Words.of(failed)
-                                    + "; choose another folder."));
-        });
-    }
-
-    private String causeLabel(String id) {
-        return rules().map(r -> r.causes().get(id)).map(c -> c.label()).orElse(id);
+        new PartsExport(this, setup.keeping()).write(file);
     }
 
     /** Says one sentence, until the next or until it is put away. */
