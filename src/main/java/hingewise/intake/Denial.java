@@ -56,7 +56,8 @@ final class Denial {
                 return false;
             }
             int at = i;
-            if (clause.mentions().stream().anyMatch(o -> o.from() <= at && at < o.to() && saysSomething(o))) {
+            if (clause.mentions().stream()
+                    .anyMatch(o -> o.from() <= at && at < o.to() && o.to() <= word && saysSomething(o))) {
                 return true;
             }
         }
@@ -65,7 +66,8 @@ final class Denial {
 
     private int after(Clause clause, Mention m) {
         for (int i = m.to(); i < Math.min(clause.to(), m.to() + REACH_BACK); i++) {
-            if (clause.at(i, roles.notAfter())) {
+            int at = i;
+            if (clause.mentions().stream().anyMatch(o -> o.from() == at && o.isIn(roles.notAfter()))) {
                 return 1;
             }
             if (clause.at(i, roles.and()) || isHead(clause, i, m)) {

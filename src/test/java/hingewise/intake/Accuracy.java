@@ -1,8 +1,10 @@
 package hingewise.intake;
 
+import hingewise.rulebook.RuleBook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.math3.stat.interval.ConfidenceInterval;
@@ -15,14 +17,16 @@ import org.apache.commons.math3.stat.interval.WilsonScoreInterval;
  * @param misses one line for each text that is not read as labelled
  */
 record Accuracy(int right, int suggested, int labelled, List<String> misses) {
-    static Accuracy of(ListingReader reader, List<Labelled> texts) {
+    static Accuracy of(RuleBook rules, ListingReader reader, List<Labelled> texts) {
         int right = 0;
         int suggested = 0;
         int labelled = 0;
         List<String> misses = new ArrayList<>();
         for (Labelled text : texts) {
             Set<String> read = new TreeSet<>();
-            reader.read(text.text()).suggestions().forEach(s -> read.add(s.observation() + (s.yes() ? "=yes" : "=no")));
+            reader.read(text.text()).suggestions().stream()
+                    .filter(s -> asked(rules, s.observation(), text.family()))
+                    .forEach(s -> read.add(s.observation() + (s.yes() ? "=yes" : "=no")));
             Set<String> wrong = new TreeSet<>(read);
             wrong.removeAll(text.labels());
             Set<String> missed = new TreeSet<>(text.labels());
@@ -35,6 +39,13 @@ record Accuracy(int right, int suggested, int labelled, List<String> misses) {
             }
         }
         return new Accuracy(right, suggested, labelled, misses);
+    }
+
+    /** A case has a family, and what is not asked of it is not suggested. */
+    private static boolean asked(RuleBook rules, String observation, String family) {
+        return Objects.requireNonNull(rules.observations().get(observation))
+                .families()
+                .contains(family);
     }
 
     double precision() {

@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /** A listing text with what a careful reader takes from it, as {@code observation=yes} or {@code =no}. */
-record Labelled(String id, String language, String text, Set<String> labels) {
+record Labelled(String id, String language, String family, String text, Set<String> labels) {
     /** The texts that phrases may be written by. */
     static final String WRITTEN = "written";
 
@@ -30,6 +30,7 @@ record Labelled(String id, String language, String text, Set<String> labels) {
                 all.add(new Labelled(
                         n.get("id").asText(),
                         n.get("language").asText(),
+                        n.get("family").asText(),
                         n.get("text").asText(),
                         labels));
             }

@@ -16,7 +16,7 @@ final class ReadingAccuracy {
         ListingReader reader = new ListingReader(rules);
         for (String name : List.of(Labelled.WRITTEN, Labelled.HELD_OUT)) {
             List<Labelled> texts = Labelled.read(name);
-            Accuracy all = Accuracy.of(reader, texts);
+            Accuracy all = Accuracy.of(rules, reader, texts);
             if (name.equals(Labelled.WRITTEN)) {
                 all.misses().forEach(System.out::println);
             }
@@ -26,7 +26,7 @@ final class ReadingAccuracy {
                         .filter(t -> t.language().equals(language))
                         .toList();
                 System.out.println("  " + language + ": " + some.size() + " texts; "
-                        + Accuracy.of(reader, some).summary());
+                        + Accuracy.of(rules, reader, some).summary());
             }
         }
     }
