@@ -62,8 +62,15 @@ public final class WizardLauncher {
             return Optional.of("There is no display here, so no window can be opened." + INSTEAD);
         }
         FxBackground files = FxBackground.inOrder();
-        Setup setup =
-                new Setup(rules, () -> ShelfReader.read(cases, demos), cases, by, clock, FxBackground.atOnce(), files);
+        Setup setup = new Setup(
+                rules,
+                () -> ShelfReader.read(cases, demos),
+                cases,
+                by,
+                clock,
+                FxBackground.atOnce(),
+                FxBackground.atOnce(),
+                files);
         CompletableFuture<Void> closed = new CompletableFuture<>();
         try {
             display.start(() -> show(new WizardModel(setup), closed));

@@ -43,7 +43,13 @@ public final class Bench {
                 ShopReader.readShipped(rules).shop().orElseThrow());
     }
 
+    /** The money is left waiting: it takes longer than most tests. */
     public static Setup setup(Path cases, List<Path> demos, Background reckoning, Background keeping) {
+        return setup(cases, demos, reckoning, new Later(), keeping);
+    }
+
+    public static Setup setup(
+            Path cases, List<Path> demos, Background reckoning, Background pricing, Background keeping) {
         return new Setup(
                 Bench::assessor,
                 () -> ShelfReader.read(cases, demos),
@@ -51,6 +57,7 @@ public final class Bench {
                 "tester",
                 Clock.fixed(NOW, ZoneOffset.UTC),
                 reckoning,
+                pricing,
                 keeping);
     }
 

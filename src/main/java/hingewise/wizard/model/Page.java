@@ -9,5 +9,7 @@ public enum Page {
     /** The parts to order and the condition note. */
     NOTE,
     /** How the leading causes moved, entry by entry. */
-    HISTORY
+    HISTORY,
+    /** What may be paid, how the routes compare, and what that hangs on. */
+    MONEY
 }

@@ -14,6 +14,7 @@ import java.util.concurrent.Callable;
  * @param by who is recorded as giving the answers
  * @param clock when they are given
  * @param reckoning runs what takes long; several may run at once
+ * @param pricing reckons the money, which takes longest; several may run at once
  * @param keeping reads and writes files, one after the other
  */
 public record Setup(
@@ -23,4 +24,5 @@ public record Setup(
         String by,
         Clock clock,
         Background reckoning,
+        Background pricing,
         Background keeping) {}

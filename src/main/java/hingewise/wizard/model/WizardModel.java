@@ -41,6 +41,7 @@ public final class WizardModel {
     private final Reckoner<Assessment> reckoner;
     private final ReadOnlyObjectWrapper<WizardState> state = new ReadOnlyObjectWrapper<>(WizardState.initial());
     private final HistoryModel history;
+    private final MoneyModel money;
     private Instant chosen = Instant.MIN;
 
     public WizardModel(Setup setup) {
@@ -48,6 +49,12 @@ public final class WizardModel {
         this.reckoner = new Reckoner<>(setup.reckoning(), this::show, this::unreckoned);
         this.keeper = new Keeper(setup.keeping(), saving -> change(s -> s.with(saving)));
         this.history = new HistoryModel(stateProperty(), setup.reckoning());
+        this.money = new MoneyModel(stateProperty(), setup.pricing());
+    }
+
+    /** What may be paid for the phone of the open case. */
+    public MoneyModel money() {
+        return money;
     }
 
     /** How the open case came to stand as it does. */

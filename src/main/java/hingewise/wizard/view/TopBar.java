@@ -45,6 +45,7 @@ final class TopBar extends VBox {
         }
         occasions.getChildren().add(tab("occasion-note", "Parts and note", () -> model.show(Page.NOTE)));
         occasions.getChildren().add(tab("occasion-history", "History", () -> model.show(Page.HISTORY)));
+        occasions.getChildren().add(tab("occasion-money", "Money", () -> model.show(Page.MONEY)));
         this.record = Ui.button("Record …", record, "flat");
         this.record.setId("record");
         this.record.setAccessibleText("Record what was done to the phone");
@@ -79,7 +80,7 @@ final class TopBar extends VBox {
 
     /** Puts the keyboard on the tab of a page. */
     void focusTab(Page page) {
-        occasions.getChildren().get(page == Page.NOTE ? NOTE : NOTE + 1).requestFocus();
+        occasions.getChildren().get(NOTE + page.ordinal() - Page.NOTE.ordinal()).requestFocus();
     }
 
     /** Offers the other theme. */
@@ -110,6 +111,7 @@ final class TopBar extends VBox {
             }
             choose(NOTE, state.page() == Page.NOTE);
             choose(NOTE + 1, state.page() == Page.HISTORY);
+            choose(NOTE + 2, state.page() == Page.MONEY);
         });
     }
 

@@ -34,6 +34,8 @@ public final class WizardView extends StackPane {
     private final ScrollPane startScroll;
     private final ScrollPane noteScroll;
     private final ScrollPane historyScroll;
+    private final ScrollPane moneyScroll;
+    private final MoneyStrip strip;
     private Theme theme;
     private boolean warnedOfClosing;
 
@@ -54,6 +56,9 @@ public final class WizardView extends StackPane {
         startScroll = Ui.scrolling(start, "Cases");
         noteScroll = Ui.scrolling(note, "Parts and note");
         historyScroll = Ui.scrolling(history, "History");
+        moneyScroll = Ui.scrolling(new MoneyPage(model), "Money");
+        strip = new MoneyStrip(model);
+        main.setBottom(strip);
         main.setTop(Ui.column(0, bar, bands, cautions, record, listing));
         getChildren().addAll(main, gate);
         getStyleClass().add("wizard");
@@ -114,7 +119,10 @@ public final class WizardView extends StackPane {
             case QUESTIONS -> questions;
             case NOTE -> noteScroll;
             case HISTORY -> historyScroll;
+            case MONEY -> moneyScroll;
         };
+        strip.setVisible(state.page() != Page.START);
+        strip.setManaged(state.page() != Page.START);
         boolean turned = main.getCenter() != page;
         if (turned) {
             main.setCenter(page);
@@ -125,8 +133,8 @@ public final class WizardView extends StackPane {
             case START -> start.show(state);
             case QUESTIONS -> questions.show(state);
             case NOTE -> note.show(state);
-            case HISTORY -> {
-                // It follows its own model.
+            case HISTORY, MONEY -> {
+                // They follow models of their own.
             }
         }
         if (turned) {
@@ -147,7 +155,7 @@ public final class WizardView extends StackPane {
         switch (page) {
             case START -> start.focusTitle();
             case QUESTIONS -> questions.focusAnswer();
-            case NOTE, HISTORY -> bar.focusTab(page);
+            case NOTE, HISTORY, MONEY -> bar.focusTab(page);
         }
     }
 

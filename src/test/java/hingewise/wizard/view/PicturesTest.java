@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.wizard.Bench;
 import hingewise.wizard.DemoCase;
+import hingewise.wizard.Inline;
+import hingewise.wizard.Later;
 import hingewise.wizard.model.Occasion;
 import hingewise.wizard.model.Page;
 import hingewise.wizard.model.WizardModel;
@@ -40,7 +42,10 @@ class PicturesTest {
         Path demo = DemoCase.in(Files.createDirectories(folder.resolve("demos")));
         List<String> wrong = new ArrayList<>();
         for (Theme theme : Theme.values()) {
-            WizardModel model = Bench.model(folder.resolve("cases"), demo);
+            Later money = new Later();
+            WizardModel model = new WizardModel(
+                    Bench.setup(folder.resolve("cases"), List.of(demo), new Inline(), money, new Inline()));
+            model.load();
             Window window = Window.open(stage, model, theme, 1280, 800);
             String end = "-" + theme.name().toLowerCase(java.util.Locale.ROOT);
             window.run(() -> model.show(Page.START));
@@ -64,6 +69,9 @@ class PicturesTest {
             everySize(window, "note" + end, wrong);
             window.run(() -> model.show(Page.HISTORY));
             everySize(window, "history" + end, wrong);
+            window.run(() -> model.show(Page.MONEY));
+            window.run(money::all);
+            everySize(window, "money" + end, wrong);
             window.run(() -> ((Button) window.scene().lookup("#record")).fire());
             everySize(window, "record" + end, wrong);
             window.run(() -> ((Button) window.scene().lookup("#record-repaired")).fire());
