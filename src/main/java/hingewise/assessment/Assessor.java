@@ -12,6 +12,8 @@ import hingewise.diagnosis.Diagnostician;
 import hingewise.offer.Appraisal;
 import hingewise.offer.Appraiser;
 import hingewise.planning.FirstSteps;
+import hingewise.planning.Plan;
+import hingewise.planning.Planning;
 import hingewise.planning.Step;
 import hingewise.rulebook.Caution;
 import hingewise.rulebook.Confirmation;
@@ -58,6 +60,13 @@ public final class Assessor {
     public Assessment assess(CaseFile file) {
         RuleBook own = rules.of(file.phone().family());
         return own == rules ? assessed(file) : new Assessor(own, prices, shop).assessed(file);
+    }
+
+    /** Looks several steps ahead in a case that was assessed; takes longer than the assessment. */
+    public Plan plan(Assessment assessment) {
+        RuleBook own = rules.of(assessment.file().phone().family());
+        RepairCosts costs = new RepairCosts(own, prices, shop, assessment.file().phone());
+        return new Planning(own, costs, assessment.diagnosis()).plan();
     }
 
     private Assessment assessed(CaseFile file) {

@@ -80,6 +80,11 @@ public record Diagnosis(
         return new CauseOutlook(outlook.yes(), byCause(outlook.ifYes()), byCause(outlook.ifNo()));
     }
 
+    /** Phones as this one may be, drawn from all that is known of it; the same for the same case and seed. */
+    public PossiblePhones possiblePhones(int count, long seed) {
+        return new PossiblePhones(this, count, seed);
+    }
+
     private Map<String, Double> byCause(Map<String, Double> byName) {
         Map<String, Double> byCause = new LinkedHashMap<>();
         causes.forEach(c -> byCause.put(

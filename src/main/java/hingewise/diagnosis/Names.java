@@ -35,7 +35,12 @@ final class Names {
 
     /** Whether a version of a cause shows an observation. */
     static String shows(String cause, String observation, int version) {
-        return "shows." + cause + "." + observation + ".v" + version;
+        return showsAnyVersion(cause, observation) + version;
+    }
+
+    /** What the names of all those versions begin with. */
+    static String showsAnyVersion(String cause, String observation) {
+        return "shows." + cause + "." + observation + ".v";
     }
 
     /** The id within its section. */

@@ -1,6 +1,7 @@
 package hingewise.inference;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -68,5 +69,54 @@ final class Sampler {
         double ifNo = finding == null ? 1 : finding.ifNo();
         double yes = ifYes * (1 - no);
         return random.nextDouble() * (yes + ifNo * no) < yes;
+    }
+
+    /** The same draws variable by variable: for each kept variable the draws in which it is yes. */
+    Map<String, BitSet> columns(RandomGenerator random, int count) {
+        boolean[][] values = new boolean[plan.count][count];
+        for (int v = plan.count - 1; v >= 0; v--) {
+            int[] separator = plan.separator[v];
+            for (int i = 0; i < count; i++) {
+                int cell = 0;
+                for (int u : separator) {
+                    cell = 2 * cell + (values[u][i] ? 1 : 0);
+                }
+                double no = pass.conditional(v, false, cell);
+                double yes = pass.conditional(v, true, cell);
+                values[v][i] = random.nextDouble() * (no + yes) < yes;
+            }
+        }
+        Map<String, BitSet> columns = new LinkedHashMap<>();
+        Problem problem = plan.model.problem;
+        for (int k = 0; k < problem.size(); k++) {
+            Variable variable = problem.kept().get(k);
+            BitSet column = new BitSet(count);
+            switch (problem.roles()[k]) {
+                case YES -> column.set(0, count);
+                case NO -> column.clear();
+                case FREE -> {
+                    boolean[] own = values[plan.step[plan.model.variable[k]]];
+                    for (int i = 0; i < count; i++) {
+                        column.set(i, own[i]);
+                    }
+                }
+                case FALLING -> {
+                    for (int i = 0; i < count; i++) {
+                        column.set(i, falling(variable, parents(variable, columns, i), random));
+                    }
+                }
+            }
+            columns.put(variable.name(), column);
+        }
+        return columns;
+    }
+
+    private static Map<String, Boolean> parents(Variable variable, Map<String, BitSet> columns, int draw) {
+        Map<String, Boolean> parents = new LinkedHashMap<>();
+        for (String parent : variable.mechanism().parents()) {
+            BitSet column = columns.get(parent);
+            parents.put(parent, column != null && column.get(draw));
+        }
+        return parents;
     }
 }

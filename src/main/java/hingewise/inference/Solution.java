@@ -1,5 +1,6 @@
 package hingewise.inference;
 
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -141,6 +142,16 @@ public final class Solution {
      */
     public List<Map<String, Boolean>> sample(RandomGenerator random, int count) {
         return new Sampler(plan, pass, evidence).draw(random, count);
+    }
+
+    /**
+     * Joint draws as {@link #sample} makes them, variable by variable: for each kept variable the draws in which it is yes.
+     *
+     * @param random where the randomness comes from
+     * @param count how many draws, at least 0
+     */
+    public Map<String, BitSet> columns(RandomGenerator random, int count) {
+        return new Sampler(plan, pass, evidence).columns(random, count);
     }
 
     /**

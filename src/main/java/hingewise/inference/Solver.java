@@ -188,7 +188,8 @@ public final class Solver {
         });
     }
 
-    Network network() {
+    /** The network it was made for. */
+    public Network network() {
         return network;
     }
 

@@ -129,6 +129,7 @@ public final class FirstSteps {
                             .toList(),
                     saves,
                     saves.minus(cost).minus(costs.labour(minutes)).minus(costs.expected(damage)),
+                    Optional.empty(),
                     worth.why());
             return new Candidate(step, worth.bits());
         });

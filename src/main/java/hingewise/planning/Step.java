@@ -2,6 +2,7 @@ package hingewise.planning;
 
 import hingewise.rulebook.Confirmation;
 import java.util.List;
+import java.util.Optional;
 import org.joda.money.Money;
 
 /**
@@ -11,8 +12,11 @@ import org.joda.money.Money;
  * @param cost money spent on it, opening included, labour not
  * @param opens access states to go through, outermost first
  * @param askFirst observations that must be answered before, not recorded yet
- * @param saves expected saving against deciding now, before its own cost
- * @param net what is left of the saving after its minutes, its cost and the damage it may do
+ * @param saves expected saving against deciding now, before its own cost; opening that the decision now needs anyway
+ *     counts neither here nor as a cost
+ * @param net what is left of the saving after its minutes, its cost and the damage it may do; where it is only worth doing
+ *     together with another, what is left of both
+ * @param together the other one
  * @param why one sentence
  */
 public record Step(
@@ -23,6 +27,7 @@ public record Step(
         List<String> askFirst,
         Money saves,
         Money net,
+        Optional<Confirmation> together,
         String why) {
     public Step {
         opens = List.copyOf(opens);

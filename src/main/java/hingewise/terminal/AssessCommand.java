@@ -51,6 +51,12 @@ final class AssessCommand implements Callable<Integer> {
     @Mixin
     private FiguresOption figures = new FiguresOption();
 
+    @Option(
+            names = "--explain",
+            description =
+                    "Also look several steps ahead: what to decide, what going on costs, what could still be saved.")
+    private boolean explain;
+
     @Option(names = "--json", description = "Print the answer as JSON, alone and complete.")
     private boolean json;
 
@@ -72,6 +78,9 @@ final class AssessCommand implements Callable<Integer> {
         if (at.isPresent() && file.isEmpty()) {
             throw Refusal.badInput("--at names an entry of a case file; give the case file too");
         }
+        if (json && explain) {
+            throw Refusal.badInput("--explain is for reading; leave it out or leave --json out");
+        }
         RuleBook rules = rulesOption.read();
         CaseFile whole = file.map(Inputs::caseFile).orElseGet(() -> spoken(rules));
         CaseFile asked = at.map(entry -> asOf(whole, entry)).orElse(whole);
@@ -83,7 +92,11 @@ final class AssessCommand implements Callable<Integer> {
                     assessment, assessor.appraise(assessment, Optional.empty()), rules, inventedPrices));
         } else {
             Look look = colour.on(console.look());
-            console.print(AssessmentText.of(assessment, rules, inventedPrices, look, at.isPresent()));
+            Page page = AssessmentText.of(assessment, rules, inventedPrices, look, at.isPresent());
+            if (explain && !assessment.stopped()) {
+                PlanSection.write(page, assessor.plan(assessment));
+            }
+            console.print(page);
         }
         return ExitCode.OK.number();
     }

@@ -1,0 +1,212 @@
+package hingewise.decision;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Finds what to do first. Every act is judged alone and every promising one with each other that may follow it; the best
+ * of them are followed further ({@link Search}).
+ */
+public final class Planner {
+    /** Worlds drawn to plan with. */
+    public static final int WORLDS = 2048;
+
+    /** Acts that are paired with each other. */
+    private static final int PAIRED = 12;
+    /** Acts that are followed further. */
+    private static final int FOLLOWED = 6;
+    /** Worlds in which it is reckoned what knowing everything would save. */
+    private static final int KNOWN = 512;
+    /** Share of the cost of deciding now below which a saving is rounding. */
+    private static final double ROUNDING = 1e-9;
+    /** Share by which costs of the whole case may differ by chance; of such acts one that saves much itself comes first. */
+    private static final double NEAR = .01;
+    /** Share of what a case costs that two acts must save more together before they count as a pair. */
+    private static final double SYNERGY = 1e-3;
+
+    private final Board board;
+    private final Lot now;
+
+    private Planner(Board board, Lot now) {
+        this.board = board;
+        this.now = now;
+    }
+
+    /**
+     * @param open gates that are open (one bit each)
+     * @param seed of the throws that acts depend on
+     */
+    public static Prospect prospect(Problem problem, Worlds worlds, long open, long seed) {
+        Board board = new Board(problem, worlds, seed);
+        return new Planner(board, board.all(open)).prospect();
+    }
+
+    private Prospect prospect() {
+        double stop = board.end(now);
+        double scale = search(-1L, 0).simply(now) / now.size();
+        List<Saving> savings = search(-1L, scale).savings(now, stop);
+        List<Saving> paired = paired(savings);
+        Search search = search(paired.stream().mapToLong(s -> 1L << s.act()).reduce(0, (a, b) -> a | b), scale);
+        Map<Integer, Pair> pairs = new HashMap<>();
+        paired.forEach(s -> pairs.put(s.act(), pair(search, s, paired, SYNERGY * scale * now.size())));
+        Map<Integer, Double> whole = new HashMap<>();
+        for (int act : followed(search, paired, pairs)) {
+            whole.put(act, search.after(now, act, 0));
+        }
+        double n = now.size();
+        List<Option> options = new ArrayList<>();
+        for (Saving s : savings) {
+            Pair pair = pairs.getOrDefault(s.act(), Pair.NONE);
+            double anyway = s.opening() == 0
+                    ? 0
+                    : board.paidAnyway(now, s.opens()) * s.opening() / board.problem.opening(s.opens()) / n;
+            boolean alone = s.net() > 0 || pair.second() == Option.ALONE;
+            options.add(new Option(
+                    s.act(),
+                    s.gross() / n - anyway,
+                    s.cost() / n - anyway,
+                    alone ? Option.ALONE : pair.second(),
+                    (alone ? s.net() : pair.net()) / n,
+                    board.information(now, board.move(s.act(), now.open())),
+                    whole.getOrDefault(s.act(), Double.POSITIVE_INFINITY) / n));
+        }
+        options.sort(Comparator.comparingDouble(Option::net).reversed().thenComparing(Option::act));
+        double least = options.stream().mapToDouble(Option::whole).min().orElse(Double.POSITIVE_INFINITY);
+        double near = least * (1 + NEAR);
+        Optional<Option> first = options.stream()
+                .filter(o -> o.whole() <= near && o.whole() < stop / n * (1 - ROUNDING))
+                .max(Comparator.comparingDouble((Option o) -> o.gross() - o.whole())
+                        .thenComparing(Option::act, Comparator.reverseOrder()));
+        first.ifPresent(o -> {
+            options.remove(o);
+            options.add(0, o);
+        });
+        return new Prospect(
+                board.best(now),
+                stop / n,
+                first.map(Option::whole).orElse(stop / n),
+                known(),
+                error(),
+                options,
+                first.isPresent());
+    }
+
+    private Search search(long acts, double scale) {
+        long all = board.problem.acts().isEmpty()
+                ? 0
+                : -1L >>> 64 - board.problem.acts().size();
+        return new Search(board, acts & all, scale);
+    }
+
+    /**
+     * The acts by which the whole case costs least if a simple order is followed afterwards, least first; but for those
+     * that add nothing to what follows without them.
+     */
+    private List<Integer> followed(Search search, List<Saving> paired, Map<Integer, Pair> pairs) {
+        double simply = search.simply(now);
+        double alone = paired.stream().mapToDouble(Saving::net).max().orElse(0);
+        Map<Integer, Double> after = new HashMap<>();
+        for (Saving s : paired) {
+            Pair pair = pairs.getOrDefault(s.act(), Pair.NONE);
+            double cost = search.simplyAfter(now, s.act());
+            if (s.any()
+                    || pair.second() != Option.ALONE
+                    || pair.withAny() > alone + s.least()
+                    || cost < simply - s.least()) {
+                after.put(s.act(), cost);
+            }
+        }
+        return after.entrySet().stream()
+                .sorted(Map.Entry.<Integer, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+                .map(Map.Entry::getKey)
+                .limit(FOLLOWED)
+                .toList();
+    }
+
+    /** Those that save most alone, for their cost, or by telling states apart. */
+    private List<Saving> paired(List<Saving> savings) {
+        if (savings.size() <= PAIRED) {
+            return savings;
+        }
+        Set<Saving> picked = new LinkedHashSet<>();
+        savings.stream()
+                .sorted(Comparator.comparingDouble(Saving::net).reversed())
+                .limit(PAIRED / 2)
+                .forEach(picked::add);
+        savings.stream()
+                .sorted(Comparator.comparingDouble(s -> -Saving.efficiency(s.gross(), s.cost())))
+                .filter(s -> !picked.contains(s))
+                .limit(PAIRED - PAIRED / 2)
+                .forEach(picked::add);
+        return savings.stream().filter(picked::contains).toList();
+    }
+
+    /**
+     * An act followed by one other or none, as its report says.
+     *
+     * @param withAny net saving when the other is chosen by the report
+     * @param second the one other act that it is worth more with than that one is without it, or {@link Option#ALONE}
+     * @param net net saving with that one
+     */
+    private record Pair(double withAny, int second, double net) {
+        static final Pair NONE = new Pair(0, Option.ALONE, 0);
+    }
+
+    private Pair pair(Search search, Saving first, List<Saving> paired, double synergy) {
+        Move move = board.move(first.act(), now.open());
+        double any = first.net();
+        Map<Integer, Double> more = new HashMap<>();
+        for (Lot lot : board.split(now, first.act(), move)) {
+            if (lot.size() > 0) {
+                double best = 0;
+                for (Saving s : search.savings(lot, board.end(lot))) {
+                    if (s.any() && s.net() > 0) {
+                        best = Math.max(best, s.net());
+                        more.merge(s.act(), s.net(), Double::sum);
+                    }
+                }
+                any += best;
+            }
+        }
+        int second = Option.ALONE;
+        double most = synergy;
+        for (Saving other : paired) {
+            double together = first.net() + more.getOrDefault(other.act(), 0.0) - Math.max(0, other.net());
+            if (other.act() != first.act() && together > most) {
+                most = together;
+                second = other.act();
+            }
+        }
+        return new Pair(any, second, first.net() + more.getOrDefault(second, 0.0));
+    }
+
+    /** A share of the worlds says it well enough: it is shown, and nothing is chosen by it. */
+    private double known() {
+        Certainty certainty = new Certainty(board.problem);
+        int some = Math.min(KNOWN, now.size());
+        double sum = 0;
+        for (int i = 0; i < some; i++) {
+            sum += certainty.cost(board.states.state(now.states()[i]), now.open());
+        }
+        return sum / some;
+    }
+
+    private double error() {
+        int ending = board.best(now);
+        double sum = 0;
+        double squares = 0;
+        for (int i = 0; i < now.size(); i++) {
+            double loss = board.states.losses(now.states()[i])[ending];
+            sum += loss;
+            squares += loss * loss;
+        }
+        double n = now.size();
+        return Math.sqrt(Math.max(0, squares / n - sum / n * (sum / n)) / n);
+    }
+}

@@ -1,0 +1,134 @@
+package hingewise.decision;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Looks ahead in the worlds of a board. At the end of what is looked at, two simple orders are followed to their end, by
+ * saving for its cost and by saving less cost, each stopping where stopping turns out best; what they cost can be had, so
+ * the better of them bounds the optimum from above (a rollout: Bertsekas, Tsitsiklis and Wu 1997, Journal of Heuristics
+ * 3:245-262). All figures are sums over the worlds of a lot.
+ */
+final class Search {
+    /** How many acts are looked at in each lot, by how far it is from the first. */
+    private static final int[] BREADTH = {3};
+    /** How far the simple orders are followed. */
+    private static final int LENGTH = 8;
+    /** A smaller share of what a case costs may well be chance. */
+    private static final double LEAST = 1e-3;
+    /** A lot of fewer worlds says too little to choose by. */
+    private static final int FEWEST = 12;
+
+    final Board board;
+    private final long candidates;
+    private final double scale;
+
+    /**
+     * @param candidates acts that are looked at (one bit each)
+     * @param scale about what a case costs
+     */
+    Search(Board board, long candidates, double scale) {
+        this.board = board;
+        this.candidates = candidates;
+        this.scale = scale;
+    }
+
+    /** What following the better of the simple orders costs. */
+    double simply(Lot lot) {
+        return value(lot, board.end(lot), BREADTH.length);
+    }
+
+    /** The same when an act is done first. */
+    double simplyAfter(Lot lot, int act) {
+        return after(lot, act, BREADTH.length);
+    }
+
+    /** What each act that can still be done saves and costs in a lot. */
+    List<Saving> savings(Lot lot, double stop) {
+        List<Saving> savings = new ArrayList<>();
+        for (long rest = candidates & ~lot.done(); rest != 0; rest &= rest - 1) {
+            int a = Long.numberOfTrailingZeros(rest);
+            Move move = board.move(a, lot.open());
+            Board.Outcome outcome = board.outcome(lot, move);
+            savings.add(new Saving(
+                    a,
+                    LEAST * scale * lot.size(),
+                    stop - outcome.ends(),
+                    outcome.own(),
+                    outcome.opening(),
+                    move.opens()));
+        }
+        return savings;
+    }
+
+    /** The best found cost of going on with a lot, stopping included. */
+    private double value(Lot lot, double stop, int depth) {
+        if (lot.size() < FEWEST || (candidates & ~lot.done()) == 0) {
+            return stop;
+        }
+        List<Saving> savings = savings(lot, stop);
+        double best = stop;
+        for (Order order : Order.values()) {
+            best = Math.min(best, follow(lot, stop, savings, order, LENGTH));
+        }
+        if (depth < BREADTH.length) {
+            for (int a : promising(savings, BREADTH[depth])) {
+                best = Math.min(best, after(lot, a, depth + 1));
+            }
+        }
+        return best;
+    }
+
+    /** The best found cost of doing an act and then going on. */
+    double after(Lot lot, int act, int depth) {
+        Move move = board.move(act, lot.open());
+        Lot[] lots = board.split(lot, act, move);
+        double cost = 0;
+        for (int r = 0; r < lots.length; r++) {
+            if (lots[r].size() > 0) {
+                cost += lots[r].size() * move.cost(r) + value(lots[r], board.end(lots[r]), depth);
+            }
+        }
+        return cost;
+    }
+
+    private double follow(Lot lot, double stop, List<Saving> savings, Order order, int length) {
+        int act = order.first(board.problem, savings);
+        if (act == Order.NOTHING) {
+            return stop;
+        }
+        Move move = board.move(act, lot.open());
+        Lot[] lots = board.split(lot, act, move);
+        double value = 0;
+        for (int r = 0; r < lots.length; r++) {
+            if (lots[r].size() > 0) {
+                double end = board.end(lots[r]);
+                boolean on = length > 1 && lots[r].size() >= FEWEST && end > 0;
+                value += lots[r].size() * move.cost(r)
+                        + (on ? follow(lots[r], end, savings(lots[r], end), order, length - 1) : end);
+            }
+        }
+        return Math.min(stop, value);
+    }
+
+    /** The acts that come first in any of the orders. */
+    private List<Integer> promising(List<Saving> savings, int most) {
+        List<Saving> left = new ArrayList<>(savings);
+        Set<Integer> picked = new LinkedHashSet<>();
+        boolean found = true;
+        while (found && picked.size() < most) {
+            found = false;
+            for (Order order : Order.values()) {
+                int act = order.first(board.problem, left);
+                if (act != Order.NOTHING) {
+                    picked.add(act);
+                    left.removeIf(s -> s.act() == act);
+                    found = true;
+                }
+            }
+        }
+        return List.copyOf(picked);
+    }
+}

@@ -1,0 +1,331 @@
+package hingewise.planning;
+
+import hingewise.costing.RepairCosts;
+import hingewise.decision.Act;
+import hingewise.decision.Cure;
+import hingewise.decision.Ending;
+import hingewise.decision.Gate;
+import hingewise.decision.Harm;
+import hingewise.decision.Look;
+import hingewise.decision.Need;
+import hingewise.decision.Problem;
+import hingewise.decision.Worlds;
+import hingewise.diagnosis.Diagnosis;
+import hingewise.diagnosis.PossiblePhones;
+import hingewise.diagnosis.RankedCause;
+import hingewise.rulebook.Access;
+import hingewise.rulebook.Cause;
+import hingewise.rulebook.Confirmation;
+import hingewise.rulebook.EvidenceKind;
+import hingewise.rulebook.Observation;
+import hingewise.rulebook.RuleBook;
+import hingewise.rulebook.Sign;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.joda.money.Money;
+
+/**
+ * A case put as a choice of what to do next. While there is a complaint only causes that may show it count: the rest is
+ * looked at in the round of functions. What brings about a cause that does not count costs its repair at once.
+ */
+final class CaseProblem {
+    private static final double ASKING_MINUTES = 1;
+
+    private final RuleBook rules;
+    private final RepairCosts costs;
+    private final Diagnosis diagnosis;
+    private final PossiblePhones phones;
+    private final List<Cause> counted;
+    private final Map<String, Integer> causes = new LinkedHashMap<>();
+    private final Map<String, Integer> signs = new LinkedHashMap<>();
+    private final List<Access> gates = new ArrayList<>();
+    private final Map<String, Boolean> answered;
+    private final Moments moments;
+    private final List<Confirmation> confirmations = new ArrayList<>();
+    private final List<Packages.Package> packages;
+    private final Problem problem;
+
+    CaseProblem(RuleBook rules, RepairCosts costs, Diagnosis diagnosis, PossiblePhones phones) {
+        this.rules = rules;
+        this.costs = costs;
+        this.diagnosis = diagnosis;
+        this.phones = phones;
+        this.answered = diagnosis.readings().latest();
+        this.moments = Moments.of(diagnosis);
+        this.counted = count();
+        counted.forEach(c -> causes.put(c.id(), causes.size()));
+        Packages repairs = new Packages(costs, diagnosis.readings().open(), counted);
+        this.packages = repairs.worthWeighing(
+                counted.stream().map(c -> phones.with(c.id())).toList(), phones.count());
+        List<Act> acts = acts();
+        List<Ending> endings = endings();
+        this.problem = new Problem(
+                counted.isEmpty() ? 0 : -1L >>> 64 - counted.size(),
+                costs.priceOfFailure().getAmount().doubleValue(),
+                counted.stream()
+                        .map(c -> repairs.alone(c).map(CaseProblem::amount).orElse(0.0))
+                        .toList(),
+                signs.size(),
+                gates.stream().map(this::gate).toList(),
+                acts,
+                endings);
+    }
+
+    Problem problem() {
+        return problem;
+    }
+
+    Moments moments() {
+        return moments;
+    }
+
+    /** The causes that count, likeliest first. */
+    List<Cause> counted() {
+        return counted;
+    }
+
+    /** The observations that must be answered before a confirmation and are not. */
+    List<String> askFirst(Confirmation c) {
+        return c.needs().keySet().stream()
+                .filter(o -> !answered.containsKey(o))
+                .sorted()
+                .toList();
+    }
+
+    /** The confirmation that an act stands for. */
+    Confirmation confirmation(int act) {
+        return confirmations.get(act);
+    }
+
+    /** Hands-on minutes of an act from the state the phone is in, opening included. */
+    double minutes(int act) {
+        Confirmation c = confirmations.get(act);
+        return c.minutes()
+                + costs.stepsTo(c.access(), diagnosis.readings().open()).stream()
+                        .mapToDouble(Access::minutes)
+                        .sum();
+    }
+
+    /** The repair that a decision stands for; empty for leaving it as it is. */
+    Optional<Packages.Package> repair(int ending) {
+        return ending == 0 ? Optional.empty() : Optional.of(packages.get(ending - 1));
+    }
+
+    Worlds worlds() {
+        long[] present = new long[phones.count()];
+        counted.forEach(c -> set(present, phones.with(c.id()), number(c.id())));
+        long[][] showing = new long[signs.size()][phones.count()];
+        List<BitSet> otherwise = new ArrayList<>();
+        for (String sign : signs.keySet()) {
+            PossiblePhones.Showing shown = phones.showing(sign);
+            BitSet other = (BitSet) shown.otherwise().clone();
+            shown.by().forEach((cause, in) -> {
+                if (causes.containsKey(cause)) {
+                    set(showing[number(sign, signs)], in, number(cause));
+                } else {
+                    BitSet there = (BitSet) in.clone();
+                    there.and(phones.with(cause));
+                    other.or(there);
+                }
+            });
+            otherwise.add(other);
+        }
+        return new Worlds(present, showing, otherwise);
+    }
+
+    private static void set(long[] bits, BitSet in, int number) {
+        for (int i = in.nextSetBit(0); i >= 0; i = in.nextSetBit(i + 1)) {
+            bits[i] |= 1L << number;
+        }
+    }
+
+    private int number(String cause) {
+        return number(cause, causes);
+    }
+
+    private static int number(String id, Map<String, Integer> numbers) {
+        return Objects.requireNonNull(numbers.get(id));
+    }
+
+    private List<Cause> count() {
+        Set<String> shown = diagnosis.causes().stream()
+                .flatMap(r -> r.cause().signs().stream())
+                .map(Sign::observation)
+                .collect(Collectors.toSet());
+        Set<String> complaints = answered.entrySet().stream()
+                .filter(Map.Entry::getValue)
+                .map(Map.Entry::getKey)
+                .filter(shown::contains)
+                .collect(Collectors.toSet());
+        return diagnosis.causes().stream()
+                .map(RankedCause::cause)
+                .filter(c ->
+                        complaints.isEmpty() || c.signs().stream().anyMatch(s -> complaints.contains(s.observation())))
+                .limit(Problem.MOST_CAUSES)
+                .toList();
+    }
+
+    private List<Ending> endings() {
+        List<Ending> endings = new ArrayList<>(List.of(new Ending("", 0, 0, 0, false)));
+        for (Packages.Package p : packages) {
+            long covers = 0;
+            for (String cause : p.causes()) {
+                covers |= 1L << number(cause);
+            }
+            long opens = 0;
+            for (Access access : p.opens()) {
+                opens |= 1L << gateNumber(access);
+            }
+            endings.add(new Ending("", amount(p.cost()), opens, covers, false));
+        }
+        return endings;
+    }
+
+    private List<Act> acts() {
+        rules.confirmations().values().stream()
+                .filter(c -> c.families().contains(costs.family()))
+                .filter(c -> c.moments().stream().anyMatch(moments.now()::contains))
+                .filter(c -> c.possible(answered))
+                .filter(c -> !diagnosis.readings().tried().contains(c.id()))
+                .filter(c -> !looks(c).isEmpty() || c.cures().keySet().stream().anyMatch(causes::containsKey))
+                .sorted(Comparator.comparingDouble(this::concerns).reversed().thenComparing(Confirmation::id))
+                .limit(Problem.MOST_ACTS)
+                .sorted(Comparator.comparing(Confirmation::id))
+                .forEach(confirmations::add);
+        return confirmations.stream().map(this::act).toList();
+    }
+
+    /** How likely it is that what it is about is there. */
+    private double concerns(Confirmation c) {
+        Set<String> looked = looks(c).stream().map(Observation::id).collect(Collectors.toSet());
+        return counted.stream()
+                .filter(x -> c.cures().containsKey(x.id())
+                        || x.signs().stream().anyMatch(s -> looked.contains(s.observation())))
+                .mapToDouble(x -> diagnosis.chanceOf(x.id()))
+                .sum();
+    }
+
+    /** The observations it answers that may say anything new of what counts. */
+    List<Observation> looks(Confirmation c) {
+        EvidenceKind kind = moments.kind(c);
+        return c.settles().stream()
+                .flatMap(o -> Optional.ofNullable(rules.observations().get(o)).stream())
+                .filter(o -> o.families().contains(costs.family()))
+                .filter(o -> bearing(o, touched(c), kind))
+                .toList();
+    }
+
+    private static Set<String> touched(Confirmation c) {
+        return Stream.concat(c.cures().keySet().stream(), c.damages().keySet().stream())
+                .collect(Collectors.toSet());
+    }
+
+    private Act act(Confirmation c) {
+        EvidenceKind kind = moments.kind(c);
+        String after = touched(c).isEmpty() ? "" : c.id();
+        List<Look> looks = looks(c).stream().map(o -> look(o, kind, after)).toList();
+        List<Cure> cures = c.cures().entrySet().stream()
+                .filter(e -> causes.containsKey(e.getKey()))
+                .map(e -> new Cure(number(e.getKey()), e.getValue()))
+                .toList();
+        List<Need> needs = c.needs().entrySet().stream()
+                .filter(n -> !answered.containsKey(n.getKey()))
+                .sorted(Map.Entry.comparingByKey())
+                .flatMap(n -> Optional.ofNullable(rules.observations().get(n.getKey())).stream()
+                        .map(o -> new Need(look(o, kind, ""), n.getValue(), amount(costs.labour(ASKING_MINUTES)))))
+                .toList();
+        return new Act(
+                c.id(),
+                amount(costs.money(c.cost()).plus(costs.labour(c.minutes()))) + uncounted(c.damages()),
+                c.access().map(this::gateOf).orElse(Gate.NONE),
+                needs,
+                looks,
+                cures,
+                harms(c.damages()));
+    }
+
+    private boolean bearing(Observation o, Set<String> touched, EvidenceKind kind) {
+        List<Cause> showing = counted.stream()
+                .filter(c -> c.signs().stream().anyMatch(s -> s.observation().equals(o.id())))
+                .toList();
+        boolean heard = diagnosis
+                .readings()
+                .heaviest(o.id())
+                .filter(k -> k.compareTo(kind) >= 0)
+                .isPresent();
+        boolean ofPast = rules.histories().values().stream()
+                .anyMatch(h -> h.signs().stream().anyMatch(s -> s.observation().equals(o.id()))
+                        && counted.stream()
+                                .anyMatch(c -> c.raisedBy().stream()
+                                        .anyMatch(r -> r.history().equals(h.id()))));
+        boolean changed = showing.stream().anyMatch(c -> touched.contains(c.id()));
+        return changed || !heard && (ofPast || !showing.isEmpty());
+    }
+
+    private Look look(Observation o, EvidenceKind kind, String after) {
+        int sign = signs.computeIfAbsent(o.id(), s -> signs.size());
+        PossiblePhones.Look look = PossiblePhones.look(o, kind);
+        return new Look(sign, look.ifSo(), look.ifNot(), after.hashCode());
+    }
+
+    private int gateOf(String access) {
+        List<Access> path =
+                costs.stepsTo(Optional.of(access), diagnosis.readings().open());
+        path.forEach(this::gateNumber);
+        return path.isEmpty() ? Gate.NONE : gates.indexOf(path.get(path.size() - 1));
+    }
+
+    private int gateNumber(Access access) {
+        if (!gates.contains(access)) {
+            gates.add(access);
+        }
+        return gates.indexOf(access);
+    }
+
+    private Gate gate(Access access) {
+        return new Gate(
+                access.parent()
+                        .filter(p -> gates.contains(rules.access().get(p)))
+                        .map(p -> gates.indexOf(rules.access().get(p)))
+                        .orElse(Gate.NONE),
+                amount(costs.opening(access)) + uncounted(access.damages()),
+                harms(access.damages()),
+                true);
+    }
+
+    private List<Harm> harms(Map<String, Double> damages) {
+        return damages.entrySet().stream()
+                .filter(d -> causes.containsKey(d.getKey()))
+                .map(d -> new Harm(number(d.getKey()), d.getValue(), 0))
+                .toList();
+    }
+
+    /** What bringing about causes that do not count is expected to cost. */
+    private double uncounted(Map<String, Double> damages) {
+        double cost = 0;
+        for (Map.Entry<String, Double> damage : damages.entrySet()) {
+            Cause cause = rules.causes().get(damage.getKey());
+            if (cause != null && !causes.containsKey(cause.id())) {
+                double repair = costs.toRenew(cause.component())
+                        .or(() -> Optional.of(costs.priceOfFailure()))
+                        .map(CaseProblem::amount)
+                        .orElse(0.0);
+                cost += damage.getValue() * (1 - diagnosis.chanceOf(cause.id())) * repair;
+            }
+        }
+        return cost;
+    }
+
+    private static double amount(Money money) {
+        return money.getAmount().doubleValue();
+    }
+}

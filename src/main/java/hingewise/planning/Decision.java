@@ -1,0 +1,31 @@
+package hingewise.planning;
+
+import hingewise.rulebook.Part;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What to decide on what is known now.
+ *
+ * @param kind what sort of decision
+ * @param parts what a repair fits; empty for any other
+ * @param causes ids of the likely causes that a repair puts right; empty for any other
+ */
+public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
+    public Decision {
+        parts = List.copyOf(parts);
+        causes = Set.copyOf(causes);
+    }
+
+    /** What sort of decision. */
+    public enum Kind {
+        /** Nothing is looked at here yet and something is worth asking before an offer. */
+        ASK_FIRST,
+        /** Nothing is worth asking any more: offer or pass. */
+        OFFER,
+        /** Fit these parts. */
+        REPAIR,
+        /** Nothing that could be repaired is likely enough to be worth it. */
+        LEAVE
+    }
+}

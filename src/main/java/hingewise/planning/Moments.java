@@ -1,0 +1,33 @@
+package hingewise.planning;
+
+import hingewise.diagnosis.Diagnosis;
+import hingewise.rulebook.Confirmation;
+import hingewise.rulebook.EvidenceKind;
+import hingewise.rulebook.Moment;
+import java.util.Set;
+
+/**
+ * When a case is.
+ *
+ * @param now the moments whose confirmations can be carried out
+ */
+record Moments(Set<Moment> now) {
+    /** Before anybody here has looked, only the seller and the listing's pictures can be asked. */
+    static Moments of(Diagnosis diagnosis) {
+        boolean arrived = diagnosis.readings().used().stream()
+                .map(r -> r.entry().kind())
+                .anyMatch(k -> k == EvidenceKind.LOOK || k == EvidenceKind.METER);
+        return new Moments(arrived ? Set.of(Moment.ARRIVAL, Moment.OPENED) : Set.of(Moment.LISTING));
+    }
+
+    boolean listing() {
+        return now.contains(Moment.LISTING);
+    }
+
+    /** What kind of evidence a confirmation yields now. */
+    EvidenceKind kind(Confirmation c) {
+        return c.kind() == Confirmation.Kind.QUESTION
+                ? EvidenceKind.CLAIM
+                : listing() ? EvidenceKind.PHOTO : EvidenceKind.LOOK;
+    }
+}

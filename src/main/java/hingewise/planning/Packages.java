@@ -1,0 +1,156 @@
+package hingewise.planning;
+
+import hingewise.costing.Offer;
+import hingewise.costing.RepairCosts;
+import hingewise.rulebook.Access;
+import hingewise.rulebook.Cause;
+import hingewise.rulebook.Part;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.joda.money.Money;
+
+/** Repairs that may be committed to: parts fitted together, each opening and each part paid once. */
+final class Packages {
+    /** Most repairs that are weighed against each other. */
+    private static final int MOST = 28;
+    /** The likeliest causes are weighed one by one and together. */
+    private static final int LIKELIEST = 8;
+
+    private final RepairCosts costs;
+    private final Set<String> open;
+    private final List<Cause> causes;
+    private final Map<String, Optional<Part>> cheapest = new HashMap<>();
+
+    /**
+     * A repair.
+     *
+     * @param parts to be fitted
+     * @param causes ids of the causes it puts right
+     * @param opens what is still closed and must be opened
+     * @param cost parts and fitting, opening not included
+     */
+    record Package(Set<Part> parts, Set<String> causes, Set<Access> opens, Money cost) {}
+
+    /**
+     * @param open access states that are open
+     * @param causes that count, likeliest first
+     */
+    Packages(RepairCosts costs, Set<String> open, List<Cause> causes) {
+        this.costs = costs;
+        this.open = open;
+        this.causes = causes;
+    }
+
+    /** The least that putting a cause right costs by itself, from a closed phone; empty where no part does. */
+    Optional<Money> alone(Cause cause) {
+        return costs.toRenew(cause.component());
+    }
+
+    /**
+     * Repairs worth weighing: of the likeliest causes one by one and together, and of what is broken together in the
+     * phones this one may be.
+     *
+     * @param with the possible phones that have each cause, in the order of the causes
+     */
+    List<Package> worthWeighing(List<BitSet> with, int phones) {
+        Set<Set<String>> sets = new LinkedHashSet<>();
+        List<Integer> repairable = new ArrayList<>();
+        for (int c = 0; c < causes.size(); c++) {
+            if (part(causes.get(c).component()).isPresent()) {
+                repairable.add(c);
+            }
+        }
+        Set<String> together = new LinkedHashSet<>();
+        for (int c : repairable.stream().limit(LIKELIEST).toList()) {
+            sets.add(Set.of(causes.get(c).component()));
+            together.add(causes.get(c).component());
+            sets.add(new LinkedHashSet<>(together));
+        }
+        Map<Set<String>, Integer> broken = new LinkedHashMap<>();
+        for (int i = 0; i < phones; i++) {
+            Set<String> components = new LinkedHashSet<>();
+            for (int c : repairable) {
+                if (with.get(c).get(i)) {
+                    components.add(causes.get(c).component());
+                }
+            }
+            if (!components.isEmpty()) {
+                broken.merge(components, 1, Integer::sum);
+            }
+        }
+        broken.entrySet().stream()
+                .sorted(Map.Entry.<Set<String>, Integer>comparingByValue().reversed())
+                .map(Map.Entry::getKey)
+                .forEach(sets::add);
+        Map<Set<Part>, Package> packages = new LinkedHashMap<>();
+        for (Set<String> components : sets) {
+            if (packages.size() < MOST) {
+                Package p = of(components);
+                packages.putIfAbsent(p.parts(), p);
+            }
+        }
+        return List.copyOf(packages.values());
+    }
+
+    private Package of(Set<String> components) {
+        Set<Part> parts = new LinkedHashSet<>();
+        for (String component : components) {
+            boolean there = parts.stream().anyMatch(p -> p.renews().contains(component));
+            if (!there) {
+                part(component).ifPresent(p -> parts.addAll(costs.bundle(p)));
+            }
+        }
+        Set<String> renewed = parts.stream().flatMap(p -> p.renews().stream()).collect(Collectors.toSet());
+        return new Package(
+                parts,
+                causes.stream()
+                        .filter(c -> renewed.contains(c.component()))
+                        .map(Cause::id)
+                        .collect(Collectors.toCollection(LinkedHashSet::new)),
+                opens(parts),
+                cost(parts));
+    }
+
+    private Set<Access> opens(Collection<Part> parts) {
+        return parts.stream()
+                .flatMap(p -> costs.stepsTo(p.access(), open).stream())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** The cheapest offers with the risk that a part is bad and what its origin takes off, the days they take, and fitting. */
+    private Money cost(Collection<Part> parts) {
+        List<Offer> offers =
+                parts.stream().flatMap(p -> costs.offer(p.id()).stream()).toList();
+        Money waiting = costs.perDay()
+                .multipliedBy(offers.stream().mapToInt(Offer::days).max().orElse(0));
+        return offers.stream()
+                .map(o -> o.goods().plus(costs.risk(o)).plus(costs.lessResale(o)))
+                .reduce(
+                        waiting.plus(costs.labour(
+                                parts.stream().mapToDouble(Part::minutes).sum())),
+                        Money::plus);
+    }
+
+    /** Opening included. */
+    private Money whole(Collection<Part> parts) {
+        return opens(parts).stream().map(costs::opening).reduce(cost(parts), Money::plus);
+    }
+
+    private Optional<Part> part(String component) {
+        return cheapest.computeIfAbsent(
+                component,
+                id -> costs.partsRenewing(id).stream()
+                        .filter(p -> costs.offer(p.id()).isPresent())
+                        .min(Comparator.comparing(p -> whole(costs.bundle(p)))));
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.decision;
+
+import org.jspecify.annotations.NullMarked;
