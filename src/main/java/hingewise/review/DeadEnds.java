@@ -2,6 +2,7 @@ package hingewise.review;
 
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Caution;
+import hingewise.rulebook.Component;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.History;
 import hingewise.rulebook.Observation;
@@ -9,6 +10,7 @@ import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.Sign;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -58,12 +60,16 @@ final class DeadEnds {
                 rules.parts().values().stream().anyMatch(p -> p.renews().contains(cause.component()));
         boolean cured =
                 rules.confirmations().values().stream().anyMatch(c -> c.cures().containsKey(cause.id()));
-        if (!renewed && !cured) {
+        boolean incurable = Optional.ofNullable(rules.components().get(cause.component()))
+                .filter(Component::incurable)
+                .isPresent();
+        if (!renewed && !cured && !incurable) {
             remarks.add(new Remark(
                     "causes",
                     cause.id(),
                     "nothing cures it: no part renews its component \"" + cause.component() + "\" and no try cures it",
-                    "Add the part or the try, or leave it so if the phone can only be returned or broken for parts."));
+                    "Add the part or the try, or write \"incurable: true\" beside the component if the phone can only be"
+                            + " returned or broken for parts."));
         }
         Set<String> signs = cause.signs().stream().map(Sign::observation).collect(Collectors.toSet());
         boolean confirmed = rules.confirmations().values().stream()

@@ -57,7 +57,7 @@ class VignettesTest {
 
     /** Hits of the held-out part, as measured; a floor may only be raised. */
     private static final Map<Asked, Integer> HELD_OUT_FLOORS = Map.of(
-            Asked.CAUSES, 28, Asked.FIRST_TRY, 16, Asked.PARTS, 32, Asked.STOPS, 2, Asked.GOES_ON, 29, Asked.SOUND, 2);
+            Asked.CAUSES, 29, Asked.FIRST_TRY, 16, Asked.PARTS, 32, Asked.STOPS, 2, Asked.GOES_ON, 29, Asked.SOUND, 2);
 
     private final RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
     private final PriceBook prices =

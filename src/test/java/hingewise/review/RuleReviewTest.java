@@ -2,9 +2,12 @@ package hingewise.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hingewise.rulebook.RuleBook;
+import hingewise.rulebook.yaml.RuleBookReader;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -179,5 +182,22 @@ class RuleReviewTest {
         Matcher leaks = Pattern.compile("\n    leak:").matcher(book.text());
         Small two = new Small(leaks.replaceAll("\n    phrases: {en: {yes: ['@screen black']}}\n    leak:") + words);
         assertThat(remarks(two)).anyMatch(r -> r.contains("its phrase \"@screen black\" stands under"));
+    }
+
+    @Test
+    void whatIsMarkedIncurableNeedsNoCure() throws IOException {
+        assertThat(remarks(Small.book()
+                        .with("    renews: [battery]\n", "    renews: [inner-panel]\n")
+                        .with("battery: {label: battery}", "battery: {label: battery, incurable: true}")))
+                .noneMatch(r -> r.contains("nothing cures it"));
+    }
+
+    @Test
+    void theShippedRulesTryEveryLinkAndLeaveNothingToWarnOf() {
+        RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
+        assertThat(Links.of(rules).untried()).isEmpty();
+        assertThat(RuleReview.of(rules, Entanglement.of(rules, new Random(1))))
+                .filteredOn(r -> !r.what().contains("its phrase"))
+                .isEmpty();
     }
 }

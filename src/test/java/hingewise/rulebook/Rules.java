@@ -48,7 +48,7 @@ public final class Rules {
 
     public Rules cause(String id, double base) {
         String component = "part of " + id;
-        components.put(component, new Component(component, component));
+        components.put(component, new Component(component, component, false));
         causes.put(id, new Cause(id, id, component, ByFamily.always(base), List.of(), List.of(), WHY));
         return this;
     }

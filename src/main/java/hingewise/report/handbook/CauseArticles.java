@@ -30,7 +30,7 @@ final class CauseArticles {
     /** @param priors chance of each cause before anything is known, by family and cause */
     CauseArticles(RuleBook rules, Map<String, Map<String, Double>> priors) {
         this.rules = rules;
-        this.refs = new Refs(rules);
+        this.refs = Refs.in(rules);
         this.neighbours = new Neighbours(rules, refs);
         this.priors = priors;
     }

@@ -29,7 +29,7 @@ final class QuestionArticles {
 
     QuestionArticles(RuleBook rules) {
         this.rules = rules;
-        this.refs = new Refs(rules);
+        this.refs = Refs.in(rules);
     }
 
     Article observation(Observation o) {
@@ -39,7 +39,9 @@ final class QuestionArticles {
                         o.question() + " " + o.look())
                 .fact(Words.when(o.moments()))
                 .fact(Words.needs(rules, o.needs()))
-                .fact(refs.path(o.access()))
+                .fact(refs.path(
+                        o.families(),
+                        r -> Optional.ofNullable(r.observations().get(o.id())).flatMap(Observation::access)))
                 .fact(Words.onlyFor(rules, o.families()))
                 .fact(
                         o.fitful().isPresent()
@@ -142,7 +144,9 @@ final class QuestionArticles {
                         + (c.cost().signum() > 0 ? ", " + Words.money(rules, c.cost()) : "") + ".")
                 .fact(Words.when(c.moments()))
                 .fact(Words.needs(rules, c.needs()))
-                .fact(refs.path(c.access()))
+                .fact(refs.path(
+                        c.families(),
+                        r -> Optional.ofNullable(r.confirmations().get(c.id())).flatMap(Confirmation::access)))
                 .fact(Words.onlyFor(rules, c.families()))
                 .group("Cautions", refs.items(c.cautions(), refs::caution))
                 .group("What it cures", refs.chances(c.cures(), cause))

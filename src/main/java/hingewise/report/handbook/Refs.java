@@ -1,18 +1,34 @@
 package hingewise.report.handbook;
 
 import hingewise.rulebook.Access;
+import hingewise.rulebook.Family;
 import hingewise.rulebook.RuleBook;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** References to entries by id. */
-record Refs(RuleBook rules) {
+/**
+ * References to entries by id.
+ *
+ * @param models the rule book as it is for each model
+ */
+record Refs(RuleBook rules, Map<Family, RuleBook> models) {
     /** Of a caution's name, in characters. */
     private static final int SHORTEST = 12;
+
+    static Refs in(RuleBook rules) {
+        Map<Family, RuleBook> models = new LinkedHashMap<>();
+        rules.families().values().stream()
+                .filter(f -> f.model().isPresent())
+                .forEach(f -> models.put(f, rules.of(f.id())));
+        return new Refs(rules, models);
+    }
 
     Ref cause(String id) {
         return of(Chapter.CAUSES, id, rules.causes(), c -> c.label());
@@ -71,12 +87,30 @@ record Refs(RuleBook rules) {
         return ids.stream().map(id -> Item.of(ref.apply(id))).toList();
     }
 
-    /** The steps of opening that lead to a state, in words; nothing for a closed phone. */
-    String path(Optional<String> access) {
-        return access.isEmpty()
+    /**
+     * The steps of opening that lead to what an entry needs, in words, and where a model is opened in another way;
+     * nothing for a closed phone.
+     *
+     * @param families families the entry is for
+     * @param access the state the entry needs in a rule book
+     */
+    String path(Set<String> families, Function<RuleBook, Optional<String>> access) {
+        String common = steps("To open: ", rules, access);
+        return Stream.concat(
+                        Stream.of(common),
+                        models.entrySet().stream()
+                                .filter(m -> families.contains(m.getKey().id()))
+                                .filter(m -> !steps("To open: ", m.getValue(), access)
+                                        .equals(common))
+                                .map(m -> steps("On " + m.getKey().label() + ": ", m.getValue(), access)))
+                .filter(s -> !s.isEmpty())
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String steps(String before, RuleBook rules, Function<RuleBook, Optional<String>> access) {
+        List<Access> path = rules.pathTo(access.apply(rules));
+        return path.isEmpty()
                 ? ""
-                : rules.pathTo(access).stream()
-                        .map(Access::label)
-                        .collect(Collectors.joining(", then ", "To open: ", "."));
+                : path.stream().map(Access::label).collect(Collectors.joining(", then ", before, "."));
     }
 }

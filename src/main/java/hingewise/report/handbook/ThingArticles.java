@@ -17,7 +17,7 @@ final class ThingArticles {
 
     ThingArticles(RuleBook rules) {
         this.rules = rules;
-        this.refs = new Refs(rules);
+        this.refs = Refs.in(rules);
     }
 
     Article component(Component component) {
@@ -44,7 +44,7 @@ final class ThingArticles {
 
     Article access(Access access) {
         return new Article.Draft(refs.access(access.id()), "", "")
-                .fact(refs.path(Optional.of(access.id())))
+                .fact(refs.path(access.families(), r -> Optional.of(access.id())))
                 .fact(Words.minutes(access.minutes()) + " for this step, in and out again"
                         + (access.cost().signum() > 0 ? ", " + Words.money(rules, access.cost()) : "") + ".")
                 .fact(Words.onlyFor(rules, access.families()))
@@ -84,7 +84,9 @@ final class ThingArticles {
     Article part(Part part) {
         return new Article.Draft(refs.part(part.id()), form(part.form()), "")
                 .fact(Words.minutes(part.minutes()) + " to fit.")
-                .fact(refs.path(part.access()))
+                .fact(refs.path(
+                        part.families(),
+                        r -> Optional.ofNullable(r.parts().get(part.id())).flatMap(Part::access)))
                 .fact(Words.onlyFor(rules, part.families()))
                 .group("What it renews", refs.items(part.renews(), refs::component))
                 .group("To be bought with it", refs.items(part.alongside(), refs::part))

@@ -18,7 +18,10 @@ final class ModelReader {
     private ModelReader() {}
 
     static Component component(String id, Fields fields) {
-        return new Component(id, fields.text("label"));
+        return new Component(
+                id,
+                fields.text("label"),
+                fields.optional("incurable").flatMap(fields.values()::flag).orElse(false));
     }
 
     static Family family(String id, Fields fields) {
