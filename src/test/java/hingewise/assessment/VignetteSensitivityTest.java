@@ -13,7 +13,6 @@ import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
 import java.io.IOException;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ExecutorService;
@@ -38,24 +37,27 @@ class VignetteSensitivityTest {
 
     @Test
     void whetherAnythingIsOrderedStaysInNineOfTenDraws() throws IOException, InterruptedException {
-        double kept = 0;
-        double of = 0;
-        for (String part : List.of("mending.yaml", "held-out.yaml")) {
-            Map<String, CaseFile> cases = cases(part);
-            SensitivityStudy study = new SensitivityStudy(rules, prices, shop, cases, DRAWS, SEED);
-            ExecutorService workers =
-                    Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
-            try {
-                Sensitivity small = study.under(.3, workers, () -> {});
-                print(part, small);
-                print(part, study.under(.5, workers, () -> {}));
-                kept += small.sameOrder() * cases.size();
-                of += cases.size();
-            } finally {
-                workers.shutdownNow();
-            }
+        assertThat(kept("mending.yaml")).as("seed %d", SEED).isGreaterThanOrEqualTo(.9);
+    }
+
+    @Test
+    void inCasesNobodyMendedAfterItStaysNearlyAsOften() throws IOException, InterruptedException {
+        assertThat(kept("held-out.yaml")).as("seed %d", SEED).isGreaterThanOrEqualTo(.85);
+    }
+
+    /** In how many of the draws with the smaller noise it stays whether anything is ordered, in 0-1. */
+    private double kept(String part) throws IOException, InterruptedException {
+        SensitivityStudy study = new SensitivityStudy(rules, prices, shop, cases(part), DRAWS, SEED);
+        ExecutorService workers =
+                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+        try {
+            Sensitivity small = study.under(.3, workers, () -> {});
+            print(part, small);
+            print(part, study.under(.5, workers, () -> {}));
+            return small.sameOrder();
+        } finally {
+            workers.shutdownNow();
         }
-        assertThat(kept / of).as("seed %d", SEED).isGreaterThanOrEqualTo(.9);
     }
 
     private static Map<String, CaseFile> cases(String part) throws IOException {
