@@ -48,14 +48,40 @@ public final class Appraiser {
         Optional<Shop.Model> model = shop.model(file.phone());
         if (model.isEmpty()) {
             return new Appraisal(
-                    "The shop file does not say what such a phone brings, so nothing can be reckoned: add a model of the"
-                            + " family " + file.phone().family() + " to it.",
+                    "The shop file does not say what such a phone brings, so nothing can be reckoned: add a model of"
+                            + " the family " + file.phone().family() + " to it.",
                     Optional.empty());
         }
         Returns returns = Returns.of(file, shop);
         Valuation.Subject subject =
                 new Valuation.Subject(rules, file.phone(), diagnosis, new Ways(diagnosis, SEED), returns.open());
         return appraise(subject, model.get(), asked.map(shop::in), returns);
+    }
+
+    /**
+     * What such a phone promises at any price; empty where the shop file does not say what it brings. What is looked at
+     * on arrival is chosen once, at the most to pay without looking.
+     *
+     * @throws hingewise.costing.MixedCurrencyException if an amount is in a currency for which the shop has no rate
+     */
+    public Optional<Promise> promise(CaseFile file, Diagnosis diagnosis) {
+        return shop.model(file.phone()).map(model -> {
+            Valuation.Subject subject = new Valuation.Subject(
+                    rules,
+                    file.phone(),
+                    diagnosis,
+                    new Ways(diagnosis, SEED),
+                    Returns.of(file, shop).open());
+            Valuation valuation = subject.at(prices, shop, model);
+            long around = valuation
+                    .deal(Knowledge.none(subject.ways().weights()))
+                    .ceiling()
+                    .orElse(0);
+            Knowledge knowledge = new Looks(rules, valuation.costs(), diagnosis, subject.ways())
+                    .worthLooking(valuation.choices(), around);
+            double lossLimit = shop.buying().lossLimit().doubleValue();
+            return Promise.of(shop.currency(), valuation.deal(knowledge), lossLimit);
+        });
     }
 
     private Appraisal appraise(Valuation.Subject subject, Shop.Model model, Optional<Money> asked, Returns returns) {

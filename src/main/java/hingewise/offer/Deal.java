@@ -19,7 +19,7 @@ import java.util.function.LongPredicate;
  */
 record Deal(List<State> states, BigDecimal importTax, long shippingIn, long margin) {
     /** Sums of products of chances are off by less than this part of a minor unit. */
-    private static final double ROUNDING = 1e-6;
+    static final double ROUNDING = 1e-6;
 
     Deal {
         states = List.copyOf(states);
@@ -27,6 +27,10 @@ record Deal(List<State> states, BigDecimal importTax, long shippingIn, long marg
 
     /** What is spent until the phone is here. */
     long spent(long price) {
+        return spent(price, importTax, shippingIn);
+    }
+
+    static long spent(long price, BigDecimal importTax, long shippingIn) {
         long tax = importTax
                 .multiply(BigDecimal.valueOf(price))
                 .setScale(0, RoundingMode.HALF_EVEN)
@@ -73,16 +77,25 @@ record Deal(List<State> states, BigDecimal importTax, long shippingIn, long marg
      * route that follows the price costs the shipping back.
      */
     private OptionalLong largest(LongPredicate acceptable) {
+        return largest(acceptable, highest());
+    }
+
+    /** The most that any choice brings in any way. */
+    long highest() {
+        return states.stream()
+                .flatMap(s -> s.choices().stream())
+                .flatMapToLong(c -> Arrays.stream(c.proceeds()))
+                .max()
+                .orElse(0);
+    }
+
+    /** @param highest no price above it is acceptable */
+    static OptionalLong largest(LongPredicate acceptable, long highest) {
         if (!acceptable.test(0)) {
             return OptionalLong.empty();
         }
         long low = 0;
-        long high = states.stream()
-                        .flatMap(s -> s.choices().stream())
-                        .flatMapToLong(c -> Arrays.stream(c.proceeds()))
-                        .max()
-                        .orElse(0)
-                + 1;
+        long high = highest + 1;
         while (high - low > 1) {
             long middle = low + (high - low) / 2;
             if (acceptable.test(middle)) {

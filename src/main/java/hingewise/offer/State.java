@@ -42,8 +42,16 @@ final class State {
         this(chances, choices, 0);
     }
 
+    double[] chances() {
+        return chances;
+    }
+
     List<Choice> choices() {
         return choices;
+    }
+
+    long spent() {
+        return spent;
     }
 
     /** The choice with the highest expected proceeds if this price was paid. */

@@ -6,7 +6,11 @@ enum ExitCode {
     RULE_PROBLEMS(1),
     BAD_INPUT(2),
     /** A fault of the program itself. */
-    FAULT(3);
+    FAULT(3),
+    /** Done, but some rows of a sheet could not be used. */
+    ROWS_SKIPPED(4),
+    /** Interrupted; what was done is kept. The number is the shell's own for an interrupt. */
+    STOPPED(130);
 
     private final int number;
 

@@ -44,6 +44,16 @@ final class FiguresOption {
         return Inputs.shop(shop, rules);
     }
 
+    /** The price book that was named. */
+    Optional<Path> pricesFile() {
+        return prices;
+    }
+
+    /** The shop file that was named. */
+    Optional<Path> shopFile() {
+        return shop;
+    }
+
     Assessor assessor(RuleBook rules, Console console) {
         return new Assessor(rules, prices(rules, console), shop(rules));
     }

@@ -26,7 +26,7 @@ public final class Terminal {
      *
      * @param window opened when no command is given
      * @return 0 when it was done, 1 when the rule book has problems, 2 when the input cannot be used, 3 when the program
-     *     itself is at fault
+     *     itself is at fault, 4 when some rows of a sheet could not be used
      */
     public static int run(Console console, Window window, String... arguments) {
         CommandLine line = new CommandLine(new Root(console, window))
@@ -41,6 +41,7 @@ public final class Terminal {
                 .addSubcommand(new NoteCommand(console))
                 .addSubcommand(new ReadCommand(console))
                 .addSubcommand(new AskCommand(console))
+                .addSubcommand(new SiftCommand(console))
                 .addSubcommand(new NewCommand(console))
                 .addSubcommand(new RecordCommand(console))
                 .addSubcommand(new HistoryCommand(console))
@@ -116,7 +117,7 @@ public final class Terminal {
             footer = {
                 "",
                 "Without a command the window opens. Exit codes: 0 done, 1 problems in the rule book, 2 input"
-                        + " that cannot be used."
+                        + " that cannot be used, 4 some rows of a sheet skipped."
             })
     private static final class Root implements Callable<Integer> {
         private final Console console;

@@ -13,6 +13,7 @@ import org.joda.money.Money;
  * @param claims what was taken from its text, and nobody looked at
  * @param causes the likeliest, likeliest first
  * @param ask what to ask the seller, the question worth most first
+ * @param stops ids of the cautions that stop all work on such a phone; it is not to be bought then
  */
 public record Appraisal(
         Money profit,
@@ -21,11 +22,13 @@ public record Appraisal(
         Money ceiling,
         List<String> claims,
         List<LikelyCause> causes,
-        List<String> ask) {
+        List<String> ask,
+        List<String> stops) {
     public Appraisal {
         claims = List.copyOf(claims);
         causes = List.copyOf(causes);
         ask = List.copyOf(ask);
+        stops = List.copyOf(stops);
     }
 
     /**

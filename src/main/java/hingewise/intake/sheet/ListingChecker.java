@@ -78,29 +78,29 @@ final class ListingChecker {
             problems.add("neither family nor model is filled in; fill in one");
             return Optional.empty();
         }
-        Optional<Shop.Model> known = shop.models().stream()
-                .filter(m -> family.isEmpty()
-                        ? m.label().isPresent() && fits(m, model)
-                        : m.family().equals(family.get()) && (m.label().isEmpty() || fits(m, model)))
-                .findFirst();
-        if (known.isEmpty()) {
-            problems.add(
-                    family.isPresent()
-                            ? "the shop file says nothing of what " + Quoted.of(model.orElse(family.get()))
-                                    + " brings; add a model to it"
-                            : "no model of the shop file fits " + Quoted.of(model.orElse(""))
-                                    + "; add it there, or give the family here");
+        Optional<Phone> phone = family.isPresent()
+                ? Optional.of(new Phone(family.get(), model.orElse("")))
+                : shop.models().stream()
+                        .filter(m -> m.label().isPresent() && fits(m.label().get(), model.get()))
+                        .findFirst()
+                        .map(m -> new Phone(m.family(), model.get()));
+        if (phone.isEmpty()) {
+            problems.add("no model of the shop file fits " + Quoted.of(model.get())
+                    + "; add it there, or give the family here");
+        } else if (shop.model(phone.get()).isEmpty()) {
+            problems.add("the shop file says nothing of what " + Quoted.of(model.orElse(family.orElse("")))
+                    + " brings; add a model to it");
         }
-        return known.map(m -> new Phone(m.family(), model.orElse("")));
+        return phone;
     }
 
-    private static boolean fits(Shop.Model known, Optional<String> model) {
-        return model.isPresent()
-                && model.get().contains(known.label().orElse("").toLowerCase(Locale.ROOT));
+    private static boolean fits(String label, String model) {
+        return model.contains(label.toLowerCase(Locale.ROOT));
     }
 
     private void checkService(Phone phone, List<String> problems) {
-        if (shop.model(phone).flatMap(Shop.Model::service).isEmpty()) {
+        if (shop.model(phone).isPresent()
+                && shop.model(phone).flatMap(Shop.Model::service).isEmpty()) {
             problems.add("there is a quote, but the shop file does not say what the maker's service renews for this"
                     + " model; add it there, or leave the quote blank");
         }

@@ -71,6 +71,7 @@ final class OutcomeCodec {
             o.writeDouble(c.chance());
         });
         list(out, a.ask(), OutcomeCodec::text);
+        list(out, a.stops(), OutcomeCodec::text);
     }
 
     private Outcome read(DataInputStream in) throws IOException {
@@ -95,6 +96,7 @@ final class OutcomeCodec {
                 ceiling,
                 list(in, OutcomeCodec::text),
                 list(in, i -> new LikelyCause(text(i), text(i), i.readDouble())),
+                list(in, OutcomeCodec::text),
                 list(in, OutcomeCodec::text));
     }
 

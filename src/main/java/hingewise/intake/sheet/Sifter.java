@@ -21,8 +21,8 @@ import java.util.function.Supplier;
  * and handed over. What is held in memory does not grow with the rows.
  */
 public final class Sifter {
-    /** Prospects remembered: some thousands of sets of claims cover most of what sellers say. */
-    private static final int REMEMBERED = 4096;
+    /** Prospects remembered. Each takes up to half a megabyte. */
+    private static final int REMEMBERED = 256;
 
     private final Set<String> families;
     private final Shop shop;

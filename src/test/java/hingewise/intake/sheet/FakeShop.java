@@ -53,6 +53,7 @@ final class FakeShop {
                 worth.minus(shipping).isPositive() ? worth.minus(shipping) : eur("0"),
                 claims.claims().stream().map(Claim::written).toList(),
                 List.of(new Appraisal.LikelyCause("panel", "Panel, broken", .5)),
-                List.of("Does it ring?"));
+                List.of("Does it ring?"),
+                List.of());
     }
 }

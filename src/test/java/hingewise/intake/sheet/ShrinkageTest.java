@@ -22,22 +22,22 @@ class ShrinkageTest {
         return moments.shrinkage();
     }
 
-    /** Worked by hand: mean 30, variance 1000, error (.5 · 40)² = 400, so b² = 600; kept 1 − 2/4 · 400/1000. */
+    /** Worked by hand: mean 30, variance 1000, error (.25 · 80)² = 400, so b² = 600; kept 1 − 2/4 · 400/1000. */
     @Test
     void theCorrectionIsWhatAHandWorksOut() {
-        Shrinkage shrinkage = of(List.of(eur(-10), eur(10), eur(30), eur(50), eur(70)), eur(40));
+        Shrinkage shrinkage = of(List.of(eur(-10), eur(10), eur(30), eur(50), eur(70)), eur(80));
         assertThat(shrinkage.mean()).isEqualByComparingTo("30");
         assertThat(shrinkage.between()).isEqualByComparingTo("600");
-        assertThat(shrinkage.kept(eur(40))).isCloseTo(.8, within(1e-12));
-        assertThat(shrinkage.corrected(eur(70), eur(40))).isEqualTo(eur(62));
-        assertThat(shrinkage.corrected(eur(-10), eur(40))).isEqualTo(eur(-2));
+        assertThat(shrinkage.kept(eur(80))).isCloseTo(.8, within(1e-12));
+        assertThat(shrinkage.corrected(eur(70), eur(80))).isEqualTo(eur(62));
+        assertThat(shrinkage.corrected(eur(-10), eur(80))).isEqualTo(eur(-2));
     }
 
     @Test
     void theLessAnEstimateCanBeTrustedTheLessOfItIsKept() {
-        Shrinkage shrinkage = of(List.of(eur(-10), eur(10), eur(30), eur(50), eur(70)), eur(40));
+        Shrinkage shrinkage = of(List.of(eur(-10), eur(10), eur(30), eur(50), eur(70)), eur(80));
         assertThat(shrinkage.kept(eur(0))).isEqualTo(1);
-        assertThat(shrinkage.kept(eur(20))).isGreaterThan(shrinkage.kept(eur(60)));
+        assertThat(shrinkage.kept(eur(40))).isGreaterThan(shrinkage.kept(eur(120)));
     }
 
     @Test
@@ -105,7 +105,7 @@ class ShrinkageTest {
             Disappointment d = best(7, 1000, listings, random -> {
                 double value = 10 + 50 * random.nextGaussian();
                 double error = random.nextBoolean() ? 20 : 40;
-                return new double[] {value, value + error * random.nextGaussian(), 2 * error};
+                return new double[] {value, value + error * random.nextGaussian(), 4 * error};
             });
             assertThat(d.raw()).as("raw, seed 7, %d listings", listings).isGreaterThan(20);
             assertThat(Math.abs(d.corrected()))
@@ -116,7 +116,8 @@ class ShrinkageTest {
 
     /**
      * Not the setting of the theory: a phone has up to twelve faults with chances of their own, each costing something,
-     * and whoever estimates has every chance wrong by a factor in odds that the correction was not told of.
+     * and whoever estimates has every chance wrong by a factor in odds that the correction was not told of: noise of .3
+     * on log10-odds, as in Henrion and others 1996, UAI.
      */
     @Test
     void chancesThatAreWrongDisappointLessAfterCorrection() {
@@ -128,7 +129,7 @@ class ShrinkageTest {
                 double cost = 10 + 50 * random.nextDouble();
                 double odds = Math.exp(-1.2 + 1.2 * random.nextGaussian());
                 double chance = odds / (1 + odds);
-                double wrong = odds * Math.exp(random.nextGaussian());
+                double wrong = odds * Math.pow(10, .3 * random.nextGaussian());
                 double believed = wrong / (1 + wrong);
                 value -= chance * cost;
                 estimate -= believed * cost;
@@ -137,12 +138,12 @@ class ShrinkageTest {
             return new double[] {value, estimate, Math.sqrt(variance)};
         });
         assertThat(d.raw()).as("raw, seed 11").isGreaterThan(10);
-        assertThat(Math.abs(d.corrected())).as("corrected, seed 11: %s", d).isLessThan(.35 * d.raw());
+        assertThat(Math.abs(d.corrected())).as("corrected, seed 11: %s", d).isLessThan(.6 * d.raw());
     }
 
     @Test
     void whereAllListingsAreAlikeNothingIsPromisedOfTheBest() {
-        Disappointment d = best(13, 300, 100, random -> new double[] {25, 25 + 30 * random.nextGaussian(), 60});
+        Disappointment d = best(13, 300, 100, random -> new double[] {25, 25 + 30 * random.nextGaussian(), 120});
         assertThat(d.raw()).as("raw, seed 13").isGreaterThan(60);
         assertThat(Math.abs(d.corrected())).as("corrected, seed 13: %s", d).isLessThan(8);
     }
