@@ -3,12 +3,11 @@ package hingewise.wizard.view;
 import hingewise.offer.RouteWorth;
 import hingewise.offer.Worth;
 import hingewise.wizard.model.MoneyState;
-import hingewise.wizard.model.Page;
 import hingewise.wizard.model.WizardModel;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 
-/** The money in one line, below every page of a case. */
+/** The money in one line, below every page of a case; it takes no more room than that. */
 final class MoneyStrip extends HBox {
     private final Label words = Ui.text("");
 
@@ -16,8 +15,7 @@ final class MoneyStrip extends HBox {
         super(8);
         setId("money-strip");
         getStyleClass().addAll("row", "money-strip");
-        getChildren()
-                .addAll(Ui.growing(words), Bands.button("money", "Routes and figures", () -> model.show(Page.MONEY)));
+        getChildren().add(Ui.growing(words));
         model.money().stateProperty().addListener((o, was, is) -> show(is));
         show(model.money().state());
     }
