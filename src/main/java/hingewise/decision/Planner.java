@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Finds what to do first. Every act is judged alone and every promising one with each other that may follow it; the best
@@ -20,7 +21,7 @@ public final class Planner {
     /** Acts that are paired with each other. */
     private static final int PAIRED = 12;
     /** Acts that are followed further. */
-    private static final int FOLLOWED = 6;
+    private static final int FOLLOWED = 8;
     /** Worlds in which it is reckoned what knowing everything would save. */
     private static final int KNOWN = 512;
     /** Share of the cost of deciding now below which a saving is rounding. */
@@ -56,7 +57,7 @@ public final class Planner {
         Map<Integer, Pair> pairs = new HashMap<>();
         paired.forEach(s -> pairs.put(s.act(), pair(search, s, paired, SYNERGY * scale * now.size())));
         Map<Integer, Double> whole = new HashMap<>();
-        for (int act : followed(search, paired, pairs)) {
+        for (int act : followed(search, paired)) {
             whole.put(act, search.after(now, act, 0));
         }
         double n = now.size();
@@ -77,12 +78,7 @@ public final class Planner {
                     whole.getOrDefault(s.act(), Double.POSITIVE_INFINITY) / n));
         }
         options.sort(Comparator.comparingDouble(Option::net).reversed().thenComparing(Option::act));
-        double least = options.stream().mapToDouble(Option::whole).min().orElse(Double.POSITIVE_INFINITY);
-        double near = least * (1 + NEAR);
-        Optional<Option> first = options.stream()
-                .filter(o -> o.whole() <= near && o.whole() < stop / n * (1 - ROUNDING))
-                .max(Comparator.comparingDouble((Option o) -> o.gross() - o.whole())
-                        .thenComparing(Option::act, Comparator.reverseOrder()));
+        Optional<Option> first = first(options, saving(paired, pairs), stop / n);
         first.ifPresent(o -> {
             options.remove(o);
             options.add(0, o);
@@ -104,29 +100,48 @@ public final class Planner {
         return new Search(board, acts & all, scale);
     }
 
-    /**
-     * The acts by which the whole case costs least if a simple order is followed afterwards, least first; but for those
-     * that add nothing to what follows without them.
-     */
-    private List<Integer> followed(Search search, List<Saving> paired, Map<Integer, Pair> pairs) {
-        double simply = search.simply(now);
-        double alone = paired.stream().mapToDouble(Saving::net).max().orElse(0);
+    /** The acts by which the whole case costs least if a simple order is followed afterwards, least first. */
+    private List<Integer> followed(Search search, List<Saving> paired) {
         Map<Integer, Double> after = new HashMap<>();
-        for (Saving s : paired) {
-            Pair pair = pairs.getOrDefault(s.act(), Pair.NONE);
-            double cost = search.simplyAfter(now, s.act());
-            if (s.any()
-                    || pair.second() != Option.ALONE
-                    || pair.withAny() > alone + s.least()
-                    || cost < simply - s.least()) {
-                after.put(s.act(), cost);
-            }
-        }
+        paired.forEach(s -> after.put(s.act(), search.simplyAfter(now, s.act())));
         return after.entrySet().stream()
                 .sorted(Map.Entry.<Integer, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
                 .map(Map.Entry::getKey)
                 .limit(FOLLOWED)
                 .toList();
+    }
+
+    /** The acts that save something alone or with one other. */
+    private static Set<Integer> saving(List<Saving> paired, Map<Integer, Pair> pairs) {
+        double alone = paired.stream().mapToDouble(Saving::net).max().orElse(0);
+        return paired.stream()
+                .filter(s -> {
+                    Pair pair = pairs.getOrDefault(s.act(), Pair.NONE);
+                    return s.any() || pair.second() != Option.ALONE || pair.withAny() > alone + s.least();
+                })
+                .map(Saving::act)
+                .collect(Collectors.toSet());
+    }
+
+    /**
+     * What to do first, if anything: of acts after which the whole case costs about least one that saves much itself. One
+     * that by itself and in pairs saves nothing has to make the case clearly cheaper: slightly, it may do so by chance.
+     */
+    private static Optional<Option> first(List<Option> options, Set<Integer> saving, double stop) {
+        double least = options.stream()
+                .filter(o -> saving.contains(o.act()))
+                .mapToDouble(Option::whole)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+        double clearly = Math.min(least, stop) * (1 - NEAR);
+        return options.stream()
+                .filter(o -> o.whole() < clearly && !saving.contains(o.act()))
+                .min(Comparator.comparingDouble(Option::whole).thenComparing(Option::act))
+                .or(() -> options.stream()
+                        .filter(o -> saving.contains(o.act()))
+                        .filter(o -> o.whole() <= least * (1 + NEAR) && o.whole() < stop * (1 - ROUNDING))
+                        .max(Comparator.comparingDouble((Option o) -> o.gross() - o.whole())
+                                .thenComparing(Option::act, Comparator.reverseOrder())));
     }
 
     /** Those that save most alone, for their cost, or by telling states apart. */
