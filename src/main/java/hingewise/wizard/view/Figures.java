@@ -19,9 +19,10 @@ final class Figures {
         return String.format(Locale.ROOT, "%.0f min", minutes);
     }
 
-    /** An amount with its currency; the euro by its sign. */
+    /** An amount with its currency, never parted at a line's end; the euro by its sign, what is lost with a minus before. */
     static String money(Money money) {
         String code = money.getCurrencyUnit().getCode();
-        return (code.equals("EUR") ? "€" : code) + " " + money.getAmount().toPlainString();
+        return (money.isNegative() ? "\u2212" : "") + (code.equals("EUR") ? "\u20ac" : code) + "\u00a0"
+                + money.getAmount().abs().toPlainString();
     }
 }

@@ -82,12 +82,12 @@ final class NotePage extends VBox {
         for (OrderLine line : assessment.parts().order()) {
             grid.addRow(row++, what(line), Ui.line(Integer.toString(line.quantity()), "figure"), price(line));
         }
-        total(assessment.parts().order())
-                .ifPresent(sum -> grid.addRow(
-                        grid.getRowCount(),
-                        Ui.text("Together", "name"),
-                        Ui.line(""),
-                        Ui.line(Figures.money(sum), "figure")));
+        assessment.parts().purchase().filter(p -> p.goods().isPositive()).ifPresent(p -> {
+            if (!p.sending().isZero()) {
+                sum(grid, Ui.text("Sending"), p.sending());
+            }
+            sum(grid, Ui.text("Together", "name"), p.paid());
+        });
         Button save = Bands.button("export-parts", "Save the list as CSV …", export);
         VBox parts = panel("Parts to order", grid);
         parts.getChildren().addAll(held(assessment));
@@ -151,10 +151,8 @@ final class NotePage extends VBox {
                 "figure");
     }
 
-    private static Optional<Money> total(List<OrderLine> lines) {
-        return lines.stream()
-                .flatMap(l -> l.offer().stream().map(o -> o.price().multipliedBy(l.quantity())))
-                .reduce(Money::plus);
+    private static void sum(GridPane grid, Node what, Money amount) {
+        grid.addRow(grid.getRowCount(), what, Ui.line(""), Ui.line(Figures.money(amount), "figure"));
     }
 
     private String causes(Set<String> ids) {
