@@ -21,12 +21,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The labelled texts are sound measures: every label can be given, and both files hold enough of everything. */
+/** The labelled texts are sound measures: every label can be given, and each file holds enough of everything. */
 class LabelledTextsTest {
     private static final Pattern APART = Pattern.compile("[^\\p{L}\\p{N}]+");
 
     private final RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
     private final List<LabelledText> written = LabelledText.read("written.yaml");
+    private final List<LabelledText> fresh = LabelledText.read("fresh.yaml");
     private final List<LabelledText> kept = LabelledText.read("held-out.yaml");
 
     LabelledTextsTest() throws IOException {}
@@ -93,8 +94,8 @@ class LabelledTextsTest {
     }
 
     @Test
-    void bothFilesHoldBothLanguagesAndTextsThatSayNothing() {
-        for (List<LabelledText> file : List.of(written, kept)) {
+    void eachFileHoldsBothLanguagesAndTextsThatSayNothing() {
+        for (List<LabelledText> file : List.of(written, fresh, kept)) {
             assertThat(file).extracting(LabelledText::language).containsOnly("en", "de");
             assertThat(share(file, t -> t.language().equals("de"))).isBetween(.18, .32);
             assertThat(share(file, t -> t.labels().isEmpty())).isBetween(.06, .14);
@@ -115,7 +116,7 @@ class LabelledTextsTest {
     }
 
     private Stream<LabelledText> all() {
-        return Stream.concat(written.stream(), kept.stream());
+        return Stream.of(written, fresh, kept).flatMap(List::stream);
     }
 
     private static double share(List<LabelledText> texts, Predicate<LabelledText> which) {
