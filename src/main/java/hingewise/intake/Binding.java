@@ -20,53 +20,100 @@ final class Binding {
     }
 
     /**
-     * The parts that a mention is said of.
+     * The parts that a mention is said of, each of them a list of what belongs together: of "the inner screen and its
+     * touch" there are two.
      *
      * @param waiting parts named just before this clause, of which nothing was said yet: "cameras, speaker and …"
      * @param spoken parts that the sentence spoke of last
      */
-    List<Mention> of(Clause clause, Mention m, List<Mention> waiting, List<Mention> spoken) {
-        List<Mention> near = inClause(clause, m, waiting, spoken);
-        boolean aspects = !near.isEmpty() && near.stream().allMatch(t -> t.isIn(roles.aspect()));
-        return aspects ? joined(near, waiting.isEmpty() ? spoken : waiting) : near;
+    List<List<Mention>> of(Clause clause, Mention m, List<List<Mention>> waiting, List<List<Mention>> spoken) {
+        List<List<Mention>> near = inClause(clause, m, waiting, spoken);
+        if (near.stream().noneMatch(this::isAspect)) {
+            return near;
+        }
+        int from = near.stream()
+                .flatMap(List::stream)
+                .mapToInt(Mention::from)
+                .min()
+                .orElse(clause.from());
+        List<List<Mention>> whole = clause.groups(roles).stream()
+                .filter(g -> g.to() <= from)
+                .flatMap(g -> g.each().stream())
+                .filter(e -> !isAspect(e))
+                .toList();
+        return carried(near, !whole.isEmpty() ? whole : waiting.isEmpty() ? spoken : waiting);
     }
 
-    private List<Mention> inClause(Clause clause, Mention m, List<Mention> waiting, List<Mention> spoken) {
+    /** A part of a part, such as touch, belongs to what was named before it: "the outer screen and touch". */
+    private List<List<Mention>> carried(List<List<Mention>> parts, List<List<Mention>> before) {
+        List<List<Mention>> all = new ArrayList<>();
+        List<Mention> whole = before.isEmpty() ? List.of() : before.get(before.size() - 1);
+        for (List<Mention> part : parts) {
+            boolean aspect = isAspect(part);
+            all.add(aspect ? together(part, whole) : part);
+            if (!aspect) {
+                whole = part;
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private boolean isAspect(List<Mention> part) {
+        return !part.isEmpty() && part.stream().allMatch(t -> t.isIn(roles.aspect()));
+    }
+
+    private List<List<Mention>> inClause(
+            Clause clause, Mention m, List<List<Mention>> waiting, List<List<Mention>> spoken) {
         List<Group> groups = clause.groups(roles);
         Optional<Group> own = groups.stream()
                 .filter(g -> g.from() <= m.from() && m.to() <= g.to())
                 .findFirst();
         if (own.isPresent()) {
-            return own.get().topics();
+            return List.of(own.get().topics());
         }
         Optional<Group> before = groups.stream().filter(g -> g.to() <= m.from()).reduce((a, b) -> b);
         Optional<Group> after = groups.stream().filter(g -> g.from() >= m.to()).findFirst();
         if (after.isPresent() && isAttribute(clause, m, before, after.get())) {
-            return after.get().topics();
+            return after.get().each();
         }
-        List<Mention> subject = before.map(b -> together(groups, b, waiting)).orElse(List.of());
+        boolean heading = clause.before() == Word.Gap.COLON;
+        List<List<Mention>> subject = before.map(
+                        b -> groups.indexOf(b) == 0 && !heading ? joined(waiting, b.each()) : b.each())
+                .orElse(List.of());
         if (after.isPresent() && isPlace(clause, m, after.get())) {
             boolean mine =
-                    before.isPresent() && !headBetween(clause, before.get().to(), m.from());
-            return joined(mine ? subject : List.of(), after.get().topics());
+                    before.isPresent() && !headBetween(clause, m, before.get().to(), m.from());
+            return placed(mine ? subject : List.of(), after.get());
         }
         if (before.isPresent()) {
             return subject;
         }
         if (after.isPresent() && near(clause, m, after.get())) {
-            return after.get().topics();
+            return after.get().each();
         }
         return waiting.isEmpty() ? spoken : waiting;
     }
 
-    private static List<Mention> together(List<Group> groups, Group before, List<Mention> waiting) {
-        return groups.indexOf(before) == 0 ? joined(waiting, before.topics()) : before.topics();
+    /** Each part that is spoken of, at each of the places. */
+    private static List<List<Mention>> placed(List<List<Mention>> subject, Group places) {
+        if (subject.isEmpty()) {
+            return places.each();
+        }
+        return subject.stream()
+                .flatMap(s -> places.each().stream().map(p -> together(s, p)))
+                .toList();
     }
 
-    static List<Mention> joined(List<Mention> a, List<Mention> b) {
+    private static List<Mention> together(List<Mention> a, List<Mention> b) {
         List<Mention> both = new ArrayList<>(a);
         both.addAll(b);
-        return both;
+        return List.copyOf(both);
+    }
+
+    static List<List<Mention>> joined(List<List<Mention>> a, List<List<Mention>> b) {
+        List<List<Mention>> both = new ArrayList<>(a);
+        both.addAll(b);
+        return List.copyOf(both);
     }
 
     /** Whether it stands right before the part, as in "cracked inner screen". */
@@ -76,9 +123,9 @@ final class Binding {
         }
         boolean close = before.isPresent()
                 && m.from() - before.get().to() <= BESIDE
-                && !headBetween(clause, before.get().to(), m.from())
+                && !headBetween(clause, m, before.get().to(), m.from())
                 && before.get().topics().stream().noneMatch(t -> t.isIn(roles.phone()));
-        return !close || !headBetween(clause, after.to(), clause.to());
+        return !close || !headBetween(clause, m, after.to(), clause.to());
     }
 
     /** Whether only small words, and at most one unknown, stand between. */
@@ -97,7 +144,7 @@ final class Binding {
     private boolean isPlace(Clause clause, Mention m, Group after) {
         for (int i = m.to(); i < Math.min(after.from(), m.to() + PLACE); i++) {
             if (clause.at(i, roles.of())) {
-                return after.from() - i <= PLACE && noHead(clause, i, after.from());
+                return after.from() - i <= PLACE && noHead(clause, m, i, after.from());
             }
             if (clause.at(i, roles.and())) {
                 return false;
@@ -106,9 +153,9 @@ final class Binding {
         return false;
     }
 
-    private boolean noHead(Clause clause, int from, int to) {
+    private boolean noHead(Clause clause, Mention m, int from, int to) {
         for (int i = from; i < to; i++) {
-            if (isHead(clause, i) || clause.at(i, roles.and())) {
+            if (isHead(clause, m, i) || clause.at(i, roles.and())) {
                 return false;
             }
         }
@@ -116,20 +163,22 @@ final class Binding {
     }
 
     private boolean near(Clause clause, Mention m, Group after) {
-        return after.from() - m.to() <= PLACE && noHead(clause, m.to(), after.from());
+        return after.from() - m.to() <= PLACE && noHead(clause, m, m.to(), after.from());
     }
 
-    private boolean headBetween(Clause clause, int from, int to) {
+    private boolean headBetween(Clause clause, Mention m, int from, int to) {
         for (int i = from; i < to; i++) {
-            if (isHead(clause, i)) {
+            if (isHead(clause, m, i)) {
                 return true;
             }
         }
         return false;
     }
 
-    private boolean isHead(Clause clause, int word) {
-        return clause.mentions().stream().anyMatch(o -> o.from() <= word && word < o.to() && saysSomething(o));
+    /** Whether something else than the mention is said by the word. */
+    private boolean isHead(Clause clause, Mention m, int word) {
+        return clause.mentions().stream()
+                .anyMatch(o -> o.from() <= word && word < o.to() && !o.overlaps(m) && saysSomething(o));
     }
 
     /** Whether a phrase may turn on it. */

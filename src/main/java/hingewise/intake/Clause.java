@@ -15,8 +15,17 @@ import java.util.Optional;
  * @param mentions in order
  */
 record Clause(List<Word> sentence, int from, int to, Word.Gap before, List<Mention> mentions) {
-    /** Parts of a phone named in one breath. */
-    record Group(int from, int to, List<Mention> topics) {}
+    /**
+     * Parts of a phone named in one breath.
+     *
+     * @param each the parts one by one, where "and" or a sign for it joins them; those that only "of" and its like join
+     *     are one: "touch of the inner screen"
+     */
+    record Group(int from, int to, List<List<Mention>> each) {
+        List<Mention> topics() {
+            return each.stream().flatMap(List::stream).toList();
+        }
+    }
 
     int size() {
         return to - from;
@@ -49,20 +58,41 @@ record Clause(List<Word> sentence, int from, int to, Word.Gap before, List<Menti
                 .toList();
         for (Mention topic : topics) {
             if (!run.isEmpty() && !joined(run.get(run.size() - 1).to(), topic.from(), roles)) {
-                groups.add(group(run));
+                groups.add(group(run, roles));
                 run.clear();
             }
             run.add(topic);
         }
         if (!run.isEmpty()) {
-            groups.add(group(run));
+            groups.add(group(run, roles));
         }
         return groups;
     }
 
-    private static Group group(List<Mention> run) {
+    private Group group(List<Mention> run, Roles roles) {
         int to = run.stream().mapToInt(Mention::to).max().orElseThrow();
-        return new Group(run.get(0).from(), to, List.copyOf(run));
+        List<List<Mention>> each = new ArrayList<>();
+        List<Mention> one = new ArrayList<>();
+        for (Mention topic : run) {
+            if (!one.isEmpty() && separate(one.get(one.size() - 1).to(), topic.from(), roles)) {
+                each.add(List.copyOf(one));
+                one.clear();
+            }
+            one.add(topic);
+        }
+        each.add(List.copyOf(one));
+        return new Group(run.get(0).from(), to, List.copyOf(each));
+    }
+
+    /** Whether "and" stands between two parts. */
+    private boolean separate(int to, int from, Roles roles) {
+        for (int i = to; i <= from; i++) {
+            boolean sign = sentence.get(i).before() == Word.Gap.JOIN;
+            if (sign || i < from && (at(i, roles.and()) || at(i, roles.or()))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean joined(int from, int to, Roles roles) {

@@ -8,6 +8,8 @@ final class Denial {
     private static final int REACH = 7;
     private static final int REACH_BACK = 4;
     private static final int LONGEST_ITEM = 8;
+    /** So many words may stand between "and" and what "no" still denies, as in "no dents and big scratches". */
+    private static final int LISTED = 1;
 
     private final Roles roles;
     private final BitSet heads;
@@ -18,23 +20,55 @@ final class Denial {
         this.heads = heads;
     }
 
-    /** How many denials bear on the mention: an even number leaves it standing. */
-    int count(Clause clause, Mention m) {
-        return before(clause, m) + after(clause, m);
+    /**
+     * How many denials bear on the mention: an even number leaves it standing. On what is itself a denial, such as "no
+     * picture", none does.
+     *
+     * @param used mentions that a phrase names itself, which deny nothing beyond it
+     */
+    int count(Clause clause, Mention m, List<Mention> used) {
+        return m.denies() ? 0 : before(clause, m, used) + after(clause, m, used);
     }
 
-    private int before(Clause clause, Mention m) {
-        int least = m.from() - REACH;
-        for (int i = m.from() - 1; i >= Math.max(clause.from(), least); i--) {
+    private int before(Clause clause, Mention m, List<Mention> used) {
+        int least = Math.max(clause.from(), m.from() - REACH);
+        int from = least;
+        for (int i = least; i < m.from(); i++) {
             if (clause.at(i, roles.and())) {
-                least = i + 1;
+                from = i + 1;
             }
         }
-        int from = least;
+        int behindAnd = from;
+        boolean listed = m.from() - behindAnd <= LISTED;
         return (int) clause.mentions().stream()
-                .filter(d -> d.to() > from && d.to() <= m.from())
+                .filter(d -> d.to() > (listed && d.isIn(roles.notAny()) ? least : behindAnd) && d.to() <= m.from())
                 .filter(d -> d.isIn(roles.notAny()) || d.isIn(roles.not()) && !usedBefore(clause, d.from()))
+                .filter(d -> isFree(d, used) && !spent(clause, d, m))
                 .count();
+    }
+
+    private static boolean isFree(Mention denial, List<Mention> used) {
+        return used.stream().noneMatch(denial::overlaps);
+    }
+
+    /** Whether a denial was for something before, and another part is named since: "touch not working screen cracked". */
+    private boolean spent(Clause clause, Mention denial, Mention m) {
+        boolean said = false;
+        for (int i = denial.to(); i < m.from(); i++) {
+            if (clause.at(i, roles.or())) {
+                return false;
+            }
+            boolean topic = topicAt(clause, i);
+            if (said && topic) {
+                return true;
+            }
+            said |= !topic && isHead(clause, i, m);
+        }
+        return false;
+    }
+
+    private boolean topicAt(Clause clause, int word) {
+        return clause.mentions().stream().anyMatch(o -> o.from() <= word && word < o.to() && o.isInAny(roles.topics()));
     }
 
     private boolean isHead(Clause clause, int word, Mention except) {
@@ -48,7 +82,7 @@ final class Denial {
 
     /** Whether a denial denies what stands before it, as in "lädt nicht". */
     private boolean usedBefore(Clause clause, int word) {
-        if (!clause.at(word, roles.notAfter())) {
+        if (!clause.at(word, roles.notAfter()) || leads(clause, word)) {
             return false;
         }
         for (int i = word - 1; i >= Math.max(clause.from(), word - REACH_BACK); i--) {
@@ -64,10 +98,21 @@ final class Denial {
         return false;
     }
 
-    private int after(Clause clause, Mention m) {
+    /** Whether what is said stands right behind the denial, as in "nicht mehr fest". */
+    private boolean leads(Clause clause, int word) {
+        int behind = clause.mentions().stream()
+                .filter(d -> d.from() == word && (d.isIn(roles.not()) || d.isIn(roles.notAfter())))
+                .mapToInt(Mention::to)
+                .max()
+                .orElse(word + 1);
+        return clause.mentions().stream().anyMatch(o -> o.from() == behind && saysSomething(o));
+    }
+
+    private int after(Clause clause, Mention m, List<Mention> used) {
         for (int i = m.to(); i < Math.min(clause.to(), m.to() + REACH_BACK); i++) {
             int at = i;
-            if (clause.mentions().stream().anyMatch(o -> o.from() == at && o.isIn(roles.notAfter()))) {
+            if (clause.mentions().stream()
+                    .anyMatch(o -> o.from() == at && o.isIn(roles.notAfter()) && isFree(o, used))) {
                 return 1;
             }
             if (clause.at(i, roles.and()) || isHead(clause, i, m)) {

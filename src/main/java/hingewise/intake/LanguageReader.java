@@ -47,11 +47,14 @@ final class LanguageReader {
         return said == null ? List.of() : List.of(said);
     }
 
-    /** How many words of the text are frequent small words of this language. */
+    /**
+     * How much the words look like this language: those that it has a use for count once, its frequent small words once
+     * more.
+     */
     long familiar(List<Word> words) {
         return words.stream()
-                .filter(w -> language.common().contains(w.surface()))
-                .count();
+                .mapToLong(w -> (lexicon.knows(w) ? 1 : 0) + (language.common().contains(w.surface()) ? 1 : 0))
+                .sum();
     }
 
     List<Word> words(String text) {
@@ -81,12 +84,11 @@ final class LanguageReader {
         if (!all.isEmpty() && all.get(0).clauses().get(0).has(roles.wanted())) {
             return found;
         }
-        List<Mention> spoken = List.of();
+        SentenceReader.Read earlier = SentenceReader.Read.NOTHING;
         for (int i = 0; i < all.size(); i++) {
             Optional<Clause> next = all.stream().skip(i + 1L).findFirst().map(LanguageReader::opening);
-            SentenceReader.Read read = sentences.read(all.get(i), next, spoken);
-            found.addAll(read.found());
-            spoken = read.spoken();
+            earlier = sentences.read(all.get(i), next, earlier);
+            found.addAll(earlier.found());
         }
         return found;
     }

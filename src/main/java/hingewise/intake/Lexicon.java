@@ -19,6 +19,7 @@ import java.util.TreeSet;
 final class Lexicon {
     private static final int WIDEST_GAP = 2;
     private static final String SPARED = "spared";
+    private static final List<String> DENIALS = List.of("@not", "@not-any", "@not-after");
     private static final int REMEMBERED = 20_000;
 
     /** One step of an entry. */
@@ -30,11 +31,13 @@ final class Lexicon {
 
     private final Words words;
     private final int named;
+    private final BitSet denials = new BitSet();
     private final Map<String, Integer> numbers = new LinkedHashMap<>();
     private final Node root = new Node();
     private final TreeMap<String, String> beginnings = new TreeMap<>();
     private final List<String> endings = new ArrayList<>();
     private final TreeSet<String> known = new TreeSet<>();
+    private final TreeSet<String> written = new TreeSet<>();
     private final Spelling spelling;
     private final Map<String, Keys> remembered = new LinkedHashMap<>(64, .75f, true) {
         private static final long serialVersionUID = 1L;
@@ -66,6 +69,7 @@ final class Lexicon {
         flat.forEach((name, entries) ->
                 entries.stream().filter(e -> !name.equals(SPARED)).forEach(e -> add(Phrase.SET + name, e)));
         this.named = numbers.size();
+        DENIALS.stream().mapToInt(this::number).filter(n -> n >= 0).forEach(denials::set);
         for (Phrase phrase : phrases) {
             phrase.terms().stream()
                     .flatMap(t -> t.any().stream())
@@ -74,12 +78,17 @@ final class Lexicon {
         }
         TreeSet<String> spared = new TreeSet<>(language.common());
         flat.getOrDefault(SPARED, List.of()).forEach(spared::add);
-        this.spelling = new Spelling(known, spared);
+        this.spelling = new Spelling(written, spared);
     }
 
     /** The number of a set, by {@code @name}, or of an alternative that is written out; -1 if nothing has it. */
     int number(String name) {
         return numbers.getOrDefault(name, -1);
+    }
+
+    /** Whether the word, as it stands, is one of an entry or a phrase. */
+    boolean knows(Word word) {
+        return known.contains(word.surface()) || known.contains(word.stem());
     }
 
     List<Word> words(String text) {
@@ -124,6 +133,7 @@ final class Lexicon {
             if (!exact) {
                 known.add(w.surface());
                 known.add(w.stem());
+                written.add(w.surface());
             }
             keys.add(exact ? "=" + w.surface() : w.stem());
         }
@@ -142,6 +152,7 @@ final class Lexicon {
         Map<Integer, Mention> bySpan = new TreeMap<>();
         found.stream()
                 .filter(m -> found.stream().noneMatch(o -> isNamed(o) && o.covers(m)))
+                .map(m -> found.stream().anyMatch(o -> m.covers(o) && o.isInAny(denials)) ? m.denying() : m)
                 .forEach(m -> bySpan.merge(m.from() * (sentence.size() + 1) + m.to(), m, Mention::joined));
         return List.copyOf(bySpan.values());
     }
@@ -152,7 +163,7 @@ final class Lexicon {
 
     private void step(Node at, List<Word> sentence, int start, int i, int to, boolean exact, List<Mention> found) {
         if (!at.sets.isEmpty()) {
-            found.add(new Mention(start, i, at.sets, exact));
+            found.add(new Mention(start, i, at.sets, false, exact));
         }
         if (i >= to) {
             return;
@@ -198,7 +209,6 @@ final class Lexicon {
         boolean isKnown = keys.size() > 2 || known.contains(word.stem()) || known.contains(word.surface());
         if (!isKnown) {
             spelling.meant(word.surface())
-                    .or(() -> spelling.meant(word.stem()))
                     .ifPresent(meant -> keys.add(words.of(meant).get(0).stem()));
         }
         return new Keys(List.copyOf(keys), isKnown || keys.size() <= 2);

@@ -8,14 +8,19 @@ import java.util.BitSet;
  * @param from index of its first word in the sentence
  * @param to index just behind its last word
  * @param sets numbers of the word sets it belongs to
+ * @param denies whether a word among them denies, as in "no picture"
  * @param exact whether it was met as written, and not through a misspelling
  */
-record Mention(int from, int to, BitSet sets, boolean exact) {
+record Mention(int from, int to, BitSet sets, boolean denies, boolean exact) {
+    Mention denying() {
+        return new Mention(from, to, sets, true, exact);
+    }
+
     /** The same words in all the sets of both. */
     Mention joined(Mention other) {
         BitSet all = (BitSet) sets.clone();
         all.or(other.sets);
-        return new Mention(from, to, all, exact || other.exact);
+        return new Mention(from, to, all, denies || other.denies, exact || other.exact);
     }
 
     boolean isIn(int set) {

@@ -16,6 +16,8 @@ import java.util.BitSet;
  * @param hearsay has it from somebody else
  * @param past speaks of what was
  * @param unless makes it depend on something, or wishes it
+ * @param condition begins a condition, so that what follows depends on it
+ * @param mine speaks of this phone again
  * @param unknown says that it was not looked at
  * @param sarcasm does not mean what it says
  * @param elsewhere speaks of another phone, or of phones at large
@@ -30,8 +32,10 @@ import java.util.BitSet;
  * @param phone the phone as a whole, of which a part is not yet named
  * @param aspect parts that belong to another part that was named before, such as touch
  * @param there points to what the sentence before spoke of
+ * @param pronoun stands at the head of a sentence for what the sentence before spoke of
  * @param wanted begins a text that offers nothing
  * @param does takes up what was said before of another part, as in "the cable does"
+ * @param too takes up what was said before of another part, as in "the back too"
  * @param topics sets that are parts
  */
 record Roles(
@@ -44,6 +48,8 @@ record Roles(
         int hearsay,
         int past,
         int unless,
+        int condition,
+        int mine,
         int unknown,
         int sarcasm,
         int elsewhere,
@@ -58,8 +64,10 @@ record Roles(
         int phone,
         int aspect,
         int there,
+        int pronoun,
         int wanted,
         int does,
+        int too,
         BitSet topics) {
     static Roles of(Lexicon lexicon, Language language) {
         BitSet topics = new BitSet();
@@ -74,6 +82,8 @@ record Roles(
                 lexicon.number("@hearsay"),
                 lexicon.number("@past"),
                 lexicon.number("@unless"),
+                lexicon.number("@condition"),
+                lexicon.number("@mine"),
                 lexicon.number("@unknown"),
                 lexicon.number("@sarcasm"),
                 lexicon.number("@elsewhere"),
@@ -88,8 +98,10 @@ record Roles(
                 lexicon.number("@phone"),
                 lexicon.number("@aspect"),
                 lexicon.number("@there"),
+                lexicon.number("@pronoun"),
                 lexicon.number("@wanted"),
                 lexicon.number("@does"),
+                lexicon.number("@too"),
                 topics);
     }
 
@@ -101,6 +113,7 @@ record Roles(
                 || m.isIn(of)
                 || m.isIn(fill)
                 || m.isIn(but)
-                || m.isIn(unless);
+                || m.isIn(unless)
+                || m.isIn(condition);
     }
 }

@@ -7,32 +7,42 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Finds the claims of one sentence. */
 final class SentenceReader {
     private static final double HEDGED = .7;
     private static final double HEARD = .6;
+    private static final double CARRIED = .9;
     private static final double MISSPELT = .95;
     private static final int LONGEST_ANSWER = 3;
+    /** A longer first clause does not take up what the sentence before said. */
+    private static final int LONGEST_TAKING = 5;
 
     private final Roles roles;
     private final Map<Integer, List<Rule>> byHead;
     private final Denial denial;
     private final Binding binding;
+    private final Silence silence;
 
     SentenceReader(Roles roles, BitSet heads, Map<Integer, List<Rule>> byHead) {
         this.roles = roles;
         this.byHead = byHead;
         this.denial = new Denial(roles, heads);
         this.binding = new Binding(roles, heads);
+        this.silence = new Silence(roles);
     }
 
     /**
      * What a sentence was found to say.
      *
      * @param spoken parts that it spoke of
+     * @param last its last clause that said something of this phone
      */
-    record Read(List<Found> found, List<Mention> spoken) {}
+    record Read(List<Found> found, List<List<Mention>> spoken, Optional<Clause> last) {
+        static final Read NOTHING = new Read(List.of(), List.of(), Optional.empty());
+    }
 
     /** What words like "yes" and "no" answer. */
     enum Reply {
@@ -53,48 +63,59 @@ final class SentenceReader {
 
     /**
      * @param next the clause behind this sentence, which may answer it
-     * @param earlier parts that the sentence before spoke of
+     * @param earlier what the sentence before said
      */
-    Read read(Sentence sentence, Optional<Clause> next, List<Mention> earlier) {
+    Read read(Sentence sentence, Optional<Clause> next, Read earlier) {
         List<Clause> clauses = sentence.clauses();
         if (clauses.stream().anyMatch(c -> c.has(roles.sarcasm()))) {
-            return new Read(List.of(), List.of());
+            return Read.NOTHING;
         }
         boolean question = sentence.after() == Word.Gap.QUESTION;
         List<Found> found = new ArrayList<>();
-        List<Mention> waiting = List.of();
-        List<Mention> spoken = List.of();
-        boolean back = clauses.get(0).has(roles.there());
+        List<List<Mention>> waiting = List.of();
+        List<List<Mention>> spoken = List.of();
+        boolean back = clauses.get(0).has(roles.there())
+                || clauses.get(0).groups(roles).isEmpty()
+                        && clauses.get(0).at(clauses.get(0).from(), roles.pronoun());
         List<Saying> announced = new ArrayList<>();
         boolean heard = false;
+        BitSet silent = silence.of(clauses);
+        Optional<Clause> claimed = isBare(clauses.get(0)) ? earlier.last() : Optional.empty();
         for (int i = 0; i < clauses.size(); i++) {
             Clause clause = clauses.get(i);
+            if (clause.at(clause.from(), roles.but())) {
+                waiting = List.of();
+            }
             heard |= clause.has(roles.hearsay());
             boolean last = i == clauses.size() - 1;
             Reply reply = last && question
-                    ? next.map(this::reply).orElse(Reply.NONE)
+                    ? next.map(this::begins).orElse(Reply.NONE)
                     : last || !clauses.get(i + 1).before().announces() ? Reply.NONE : reply(clauses.get(i + 1));
-            boolean mute = question && !(last && reply != Reply.NONE) || reply == Reply.UNKNOWN || silenced(clause);
+            boolean mute = question && !(last && reply != Reply.NONE) || reply == Reply.UNKNOWN || silent.get(i);
             double certainty = Suggestion.PLAIN * (heard ? HEARD : 1) * (hedged(clauses, i) ? HEDGED : 1);
             List<Mention> sayings =
                     clause.mentions().stream().filter(binding::saysSomething).toList();
             List<Clause.Group> groups = clause.groups(roles);
             boolean turned = (reply == Reply.NO) != denial.goesOn(clauses, i);
             if (sayings.isEmpty() && !groups.isEmpty()) {
-                List<Mention> here =
-                        groups.stream().flatMap(g -> g.topics().stream()).toList();
+                List<List<Mention>> here =
+                        groups.stream().flatMap(g -> g.each().stream()).toList();
                 boolean exception = clause.has(roles.except());
                 tick(clause).ifPresent(t -> {
                     if (!mute) {
-                        say(new Saying(clause, t.what, here, t.turned, certainty), found);
+                        sayOf(new Saying(clause, t.what, List.of(), t.turned, certainty), here, found);
                     }
                 });
                 List<Saying> taken = exception
                         ? turnedWorks(clauses.subList(0, i), certainty)
-                        : announced.isEmpty() ? takenUp(clauses, i, certainty) : announced;
+                        : !announced.isEmpty()
+                                ? announced
+                                : claimed.stream()
+                                        .flatMap(c -> takenUp(c, clause, certainty))
+                                        .toList();
                 for (Saying s : taken) {
                     if (!mute) {
-                        say(new Saying(s.clause, s.what, here, s.turned, s.certainty), found);
+                        sayOf(s, here, found);
                     }
                 }
                 waiting = exception || !taken.isEmpty() && announced.isEmpty()
@@ -103,13 +124,18 @@ final class SentenceReader {
             }
             for (Mention m : clause.mentions()) {
                 if (!mute && (binding.saysSomething(m) || m.isInAny(roles.topics()))) {
-                    List<Mention> of = binding.of(clause, m, waiting, back && spoken.isEmpty() ? earlier : spoken);
-                    say(new Saying(clause, m, of, turned, certainty), found);
+                    List<List<Mention>> of = binding.of(clause, m, waiting, spoken);
+                    int before = found.size();
+                    sayOf(new Saying(clause, m, List.of(), turned, certainty), of, found);
+                    if (back && found.size() == before && of.isEmpty()) {
+                        sayOf(new Saying(clause, m, List.of(), turned, certainty * CARRIED), earlier.spoken(), found);
+                    }
                 }
             }
             if (!sayings.isEmpty()) {
+                claimed = mute ? Optional.empty() : Optional.of(clause);
                 if (!groups.isEmpty()) {
-                    spoken = groups.get(0).topics();
+                    spoken = groups.get(0).each();
                 } else if (!waiting.isEmpty()) {
                     spoken = waiting;
                 }
@@ -122,7 +148,7 @@ final class SentenceReader {
                 }
             }
         }
-        return new Read(found, spoken.isEmpty() && back ? earlier : spoken);
+        return new Read(found, spoken.isEmpty() && back ? earlier.spoken() : spoken, claimed);
     }
 
     private Reply reply(Clause clause) {
@@ -144,10 +170,6 @@ final class SentenceReader {
         return word.isIn(roles.noWord()) ? Reply.NO : word.isIn(roles.yesWord()) ? Reply.YES : Reply.NONE;
     }
 
-    private boolean silenced(Clause clause) {
-        return clause.has(roles.unless()) || clause.has(roles.unknown()) || clause.has(roles.elsewhere());
-    }
-
     /** A hedge counts in its own clause, and in the next when it says nothing else: "I think, …". */
     private boolean hedged(List<Clause> clauses, int i) {
         return clauses.get(i).has(roles.hedge())
@@ -166,7 +188,7 @@ final class SentenceReader {
                 .map(m -> {
                     BitSet works = new BitSet();
                     works.set(roles.works());
-                    Mention what = new Mention(m.from(), m.to(), works, m.exact());
+                    Mention what = new Mention(m.from(), m.to(), works, false, m.exact());
                     return new Saying(clause, what, List.of(), m.isIn(roles.noWord()), Suggestion.PLAIN);
                 });
     }
@@ -177,32 +199,43 @@ final class SentenceReader {
             Clause clause = before.get(i);
             Optional<Mention> works = clause.first(roles.works());
             if (works.isPresent()) {
-                boolean denied = denial.count(clause, works.get()) % 2 == 1;
+                boolean denied = denial.count(clause, works.get(), List.of()) % 2 == 1;
                 return denied ? List.of() : List.of(new Saying(clause, works.get(), List.of(), true, certainty));
             }
         }
         return List.of();
     }
 
+    /** Whether it is short and there is nothing in it that is not understood. */
+    private static boolean isBare(Clause clause) {
+        return clause.size() <= LONGEST_TAKING
+                && IntStream.range(clause.from(), clause.to()).allMatch(clause::mentioned);
+    }
+
     /**
-     * What the clause before says, taken up for other parts: "… on the pad, but not by cable", "… does not, the cable
-     * does".
+     * What an earlier clause says, taken up for other parts: "… on the pad, but not by cable", "… does not, the cable
+     * does", "…, the back too".
      */
-    private List<Saying> takenUp(List<Clause> clauses, int i, double certainty) {
-        if (i == 0 || silenced(clauses.get(i - 1))) {
-            return List.of();
-        }
-        Clause clause = clauses.get(i);
+    private Stream<Saying> takenUp(Clause before, Clause clause, double certainty) {
         boolean denies = clause.has(roles.not()) || clause.has(roles.notAfter());
-        Clause before = clauses.get(i - 1);
-        return before.mentions().stream()
-                .filter(binding::mayTurnOn)
-                .filter(m -> {
-                    boolean denied = denial.count(before, m) % 2 == 1;
-                    return denies ? !denied : denied && clause.has(roles.does());
-                })
-                .map(m -> new Saying(before, m, List.of(), true, certainty))
-                .toList();
+        boolean too = clause.has(roles.too());
+        if (!denies && !too && !clause.has(roles.does())) {
+            return Stream.of();
+        }
+        return before.mentions().stream().filter(binding::mayTurnOn).flatMap(m -> {
+            boolean denied = denial.count(before, m, List.of()) % 2 == 1;
+            boolean same = too && denied == denies;
+            return same || denied != denies
+                    ? Stream.of(new Saying(before, m, List.of(), !same, certainty))
+                    : Stream.of();
+        });
+    }
+
+    private void sayOf(Saying s, List<List<Mention>> parts, List<Found> found) {
+        if (parts.isEmpty()) {
+            say(s, found);
+        }
+        parts.forEach(p -> say(new Saying(s.clause, s.what, p, s.turned, s.certainty), found));
     }
 
     private void say(Saying saying, List<Found> found) {
@@ -240,7 +273,11 @@ final class SentenceReader {
                 used.add(beside.get(0));
             }
         }
-        int denials = denial.count(clause, saying.what);
+        int denials = used.stream()
+                .filter(u -> u == saying.what || binding.saysSomething(u))
+                .mapToInt(u -> denial.count(clause, u, used))
+                .max()
+                .orElse(0);
         if (denials > 1) {
             return Optional.empty();
         }

@@ -11,9 +11,11 @@ import java.util.stream.IntStream;
  * recognisable, and never in the first letter, which is seldom mistyped.
  */
 final class Spelling {
-    private static final int SHORTEST = 5;
+    private static final int SHORTEST = 6;
     /** From this length on two changes are allowed. */
-    private static final int LONG = 9;
+    private static final int LONG = 11;
+    /** With two changes, so many first letters must be right. */
+    private static final int SURE = 3;
 
     private final List<List<String>> byLength = new ArrayList<>();
     private final Set<String> spared;
@@ -47,7 +49,7 @@ final class Spelling {
                 .flatMap(n -> byLength.get(n).stream())
                 .filter(k -> k.charAt(0) == word.charAt(0))
                 .map(k -> new Near(k, changes(word, k, most)))
-                .filter(n -> n.changes <= most)
+                .filter(n -> n.changes <= 1 || n.changes <= most && word.startsWith(n.word.substring(0, SURE)))
                 .min((a, b) ->
                         a.changes != b.changes ? Integer.compare(a.changes, b.changes) : a.word.compareTo(b.word))
                 .map(Near::word);

@@ -15,6 +15,9 @@ record Labelled(String id, String language, String family, String text, Set<Stri
     /** The texts that phrases may be written by. */
     static final String WRITTEN = "written";
 
+    /** Texts by another hand, which phrases were widened by. */
+    static final String FRESH = "fresh";
+
     /** The texts that are only counted, never looked at. */
     static final String HELD_OUT = "held-out";
 

@@ -5,7 +5,7 @@ import hingewise.rulebook.yaml.RuleBookReader;
 import java.util.List;
 
 /**
- * Prints how well listings are read: for the written texts with every miss, for the held-out ones only the sums, so that
+ * Prints how well listings are read: for the texts that phrases are written by with every miss, for the held-out ones only the sums, so that
  * nobody is led by them.
  */
 final class ReadingAccuracy {
@@ -14,10 +14,10 @@ final class ReadingAccuracy {
     public static void main(String[] arguments) {
         RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
         ListingReader reader = new ListingReader(rules);
-        for (String name : List.of(Labelled.WRITTEN, Labelled.HELD_OUT)) {
+        for (String name : List.of(Labelled.WRITTEN, Labelled.FRESH, Labelled.HELD_OUT)) {
             List<Labelled> texts = Labelled.read(name);
             Accuracy all = Accuracy.of(rules, reader, texts);
-            if (name.equals(Labelled.WRITTEN)) {
+            if (!name.equals(Labelled.HELD_OUT)) {
                 all.misses().forEach(System.out::println);
             }
             System.out.println(name + ": " + texts.size() + " texts; " + all.summary());
