@@ -11,10 +11,8 @@ import hingewise.diagnosis.Diagnosis;
 import hingewise.diagnosis.Diagnostician;
 import hingewise.offer.Appraisal;
 import hingewise.offer.Appraiser;
-import hingewise.planning.FirstSteps;
 import hingewise.planning.Plan;
 import hingewise.planning.Planning;
-import hingewise.planning.Step;
 import hingewise.rulebook.Caution;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.Observation;
@@ -62,31 +60,22 @@ public final class Assessor {
         return own == rules ? assessed(file) : new Assessor(own, prices, shop).assessed(file);
     }
 
-    /** Looks several steps ahead in a case that was assessed; takes longer than the assessment. */
-    public Plan plan(Assessment assessment) {
-        RuleBook own = rules.of(assessment.file().phone().family());
-        RepairCosts costs = new RepairCosts(own, prices, shop, assessment.file().phone());
-        return new Planning(own, costs, assessment.diagnosis()).plan();
-    }
-
     private Assessment assessed(CaseFile file) {
         Diagnosis diagnosis = new Diagnostician(rules).diagnose(file);
         String family = file.phone().family();
         RepairCosts costs = new RepairCosts(rules, prices, shop, file.phone());
         PartsList parts = new PartsChooser(rules, costs).choose(diagnosis);
-        List<Step> steps = new FirstSteps(rules, costs, family, diagnosis).ranked();
+        Plan plan = new Planning(rules, costs, diagnosis).plan();
         List<Caution> brought = Cautions.broughtBy(rules, diagnosis);
         if (brought.stream().anyMatch(Caution::stops)) {
-            steps = steps.stream()
-                    .filter(s -> s.confirmation().kind() == Confirmation.Kind.QUESTION)
-                    .toList();
+            plan = plan.with(s -> s.confirmation().kind() == Confirmation.Kind.QUESTION);
             parts = PartsList.NOTHING;
         }
-        List<ShownCaution> cautions = cautions(brought, steps, parts.order());
+        List<ShownCaution> cautions = cautions(brought, plan, parts.order());
         return new Assessment(
                 file,
                 diagnosis,
-                steps,
+                plan,
                 parts,
                 cautions,
                 untested(family, diagnosis),
@@ -106,12 +95,9 @@ public final class Assessor {
     }
 
     /** What the case itself brings up before what comes with the proposals, and what stops the work before all else. */
-    private List<ShownCaution> cautions(List<Caution> brought, List<Step> steps, List<OrderLine> parts) {
+    private List<ShownCaution> cautions(List<Caution> brought, Plan plan, List<OrderLine> parts) {
         Stream<Caution> carried = Stream.concat(
-                steps.stream()
-                        .filter(s -> s.saves().isPositive())
-                        .limit(STEPS_LOOKED_AT)
-                        .flatMap(s -> Cautions.of(rules, s).stream()),
+                plan.worthDoing().stream().limit(STEPS_LOOKED_AT).flatMap(s -> Cautions.of(rules, s).stream()),
                 parts.stream().flatMap(p -> Cautions.of(rules, p).stream()));
         Set<Caution> all = new LinkedHashSet<>(brought);
         carried.forEach(all::add);

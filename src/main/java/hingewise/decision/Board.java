@@ -29,6 +29,7 @@ final class Board {
     private final List<List<Look>> looks = new ArrayList<>();
     private final Map<Long, Move>[] moves;
     private final boolean[] unopenedOnly;
+    private final boolean[] carefree;
     private final Map<Long, double[]> openings = new HashMap<>();
     private final int endings;
     /** Sums of one half of a lot: of each decision, and last how many worlds there are. */
@@ -43,8 +44,10 @@ final class Board {
         this.endings = problem.endings().size();
         this.stride = endings + 1;
         this.unopenedOnly = new boolean[endings];
+        this.carefree = new boolean[endings];
         for (int e = 0; e < endings; e++) {
             unopenedOnly[e] = problem.endings().get(e).unopened();
+            carefree[e] = problem.endings().get(e).covers() == -1L;
         }
         this.drawn = new int[worlds.count()];
         for (int w = 0; w < drawn.length; w++) {
@@ -75,8 +78,8 @@ final class Board {
             return own;
         }
         double[] after = own.stream()
-                .mapToDouble(
-                        l -> outcome(all, new Move(this, act, List.of(l), 0)).ends())
+                .mapToDouble(l -> outcome(all, new Move(this, act, List.of(l), 0), Among.ALL)
+                        .ends())
                 .toArray();
         return IntStream.range(0, after.length)
                 .boxed()
@@ -96,6 +99,15 @@ final class Board {
         return new Lot(all, drawn.clone(), all.length, open, 0);
     }
 
+    /** The worlds of a lot, and the state each is in. */
+    Policy.Placed placed(Lot lot) {
+        return new Policy.Placed(
+                IntStream.range(0, lot.size()).map(i -> lot.worlds()[i]).boxed().toList(),
+                IntStream.range(0, lot.size())
+                        .mapToObj(i -> states.state(lot.states()[i]))
+                        .toList());
+    }
+
     /** What each decision costs, summed over the two halves of a lot, one after the other. */
     double[] losses(Lot lot) {
         double[] sums = new double[2 * stride];
@@ -107,14 +119,42 @@ final class Board {
 
     /** What deciding costs, summed over the worlds of a lot. */
     double end(Lot lot) {
-        return least(losses(lot), lot.open());
+        return end(lot, Among.ALL);
     }
 
-    private double least(double[] sums, long open) {
+    /** The same where only some decisions are weighed. */
+    double end(Lot lot, Among among) {
+        return least(losses(lot), lot.open(), among);
+    }
+
+    /** Which decisions are weighed. */
+    enum Among {
+        ALL,
+        /**
+         * Those after which a fault that is left is a concern. If one of the others is best now, it may take several cures
+         * until another is, and none of them alone seems to save anything.
+         */
+        CONCERNED
+    }
+
+    /** Whether the best decision for a lot is one after which no fault is a concern, while there are others. */
+    boolean leavesAllBehind(Lot lot) {
+        for (boolean free : carefree) {
+            if (!free) {
+                return carefree[best(lot)];
+            }
+        }
+        return false;
+    }
+
+    private double least(double[] sums, long open, Among among) {
         boolean opened = problem.endsUnopened(open);
         double[] opening = opening(open);
-        int first = best(sums, 0, opening, opened);
-        int second = best(sums, stride, opening, opened);
+        int first = best(sums, 0, opening, opened, among);
+        int second = best(sums, stride, opening, opened, among);
+        if (first < 0 || second < 0) {
+            return least(sums, open, Among.ALL);
+        }
         return cost(sums, stride, first, opening) + cost(sums, 0, second, opening);
     }
 
@@ -125,7 +165,7 @@ final class Board {
         for (int e = 0; e < stride; e++) {
             sums[e] = halves[e] + halves[e + stride];
         }
-        return best(sums, 0, opening(lot.open()), problem.endsUnopened(lot.open()));
+        return best(sums, 0, opening(lot.open()), problem.endsUnopened(lot.open()), Among.ALL);
     }
 
     /** What of opening these gates (one bit each) the best decision has to pay as well. */
@@ -146,12 +186,13 @@ final class Board {
         return sums[from + ending] + sums[from + endings] * opening[ending];
     }
 
-    private int best(double[] sums, int from, double[] opening, boolean opened) {
+    private int best(double[] sums, int from, double[] opening, boolean opened, Among among) {
         int best = -1;
         double least = Double.POSITIVE_INFINITY;
         for (int e = 0; e < endings; e++) {
             double cost = cost(sums, from, e, opening);
-            if (!(opened && unopenedOnly[e]) && cost < least) {
+            boolean weighed = !(opened && unopenedOnly[e]) && !(among == Among.CONCERNED && carefree[e]);
+            if (weighed && cost < least) {
                 best = e;
                 least = cost;
             }
@@ -177,7 +218,7 @@ final class Board {
      */
     record Outcome(double ends, double own, double opening) {}
 
-    Outcome outcome(Lot lot, Move move) {
+    Outcome outcome(Lot lot, Move move, Among among) {
         double[] none = {};
         double[][] sums = new double[move.reports()][];
         Arrays.fill(sums, none);
@@ -196,7 +237,7 @@ final class Board {
         long open = lot.open() | move.opens();
         for (int r = 0; r < sums.length; r++) {
             if (counts[r] > 0) {
-                ends += least(sums[r], r == Move.LEFT ? lot.open() : open);
+                ends += least(sums[r], r == Move.LEFT ? lot.open() : open, among);
                 own += counts[r] * move.own(r);
                 opening += r == Move.LEFT ? 0 : counts[r] * move.opening();
             }

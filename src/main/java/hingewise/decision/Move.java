@@ -2,7 +2,10 @@ package hingewise.decision;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * One act with certain gates still to be opened for it, and what it does in each world. What it does to a world that
@@ -116,6 +119,18 @@ final class Move {
     /** One more than the largest report: {@link #LEFT}, or 1 followed by one bit for each look. */
     int reports() {
         return 2 << looks.length;
+    }
+
+    /** What was reported, by sign; empty if it was left. */
+    Optional<Map<Integer, Boolean>> reported(int ofReport) {
+        if (ofReport == LEFT) {
+            return Optional.empty();
+        }
+        Map<Integer, Boolean> answers = new LinkedHashMap<>();
+        for (int l = 0; l < looks.length; l++) {
+            answers.put(looks[l].sign(), (ofReport >>> looks.length - 1 - l & 1) == 1);
+        }
+        return Optional.of(answers);
     }
 
     /** What it costs itself in a world of this report. */

@@ -24,9 +24,9 @@ public final class Planner {
     private static final int FOLLOWED = 8;
     /** Worlds in which it is reckoned what knowing everything would save. */
     private static final int KNOWN = 512;
-    /** Share of the cost of deciding now below which a saving is rounding. */
-    private static final double ROUNDING = 1e-9;
-    /** Share by which costs of the whole case may differ by chance; of such acts one that saves much itself comes first. */
+    /** Share of what deciding now costs that going on must save: less may well be chance. */
+    private static final double LEAST = .005;
+    /** Share by which costs of the whole case may differ by chance: of such acts one that saves much itself comes first. */
     private static final double NEAR = .01;
     /** Share of what a case costs that two acts must save more together before they count as a pair. */
     private static final double SYNERGY = 1e-3;
@@ -48,11 +48,47 @@ public final class Planner {
         return new Planner(board, board.all(open)).prospect();
     }
 
+    /**
+     * What to do, and after each report what then. What is less likely than the least chance is not looked into.
+     *
+     * @param open gates that are open (one bit each)
+     * @param seed of the throws that acts depend on
+     * @param leastChance in 0–1
+     */
+    public static Policy policy(Problem problem, Worlds worlds, long open, long seed, double leastChance) {
+        Board board = new Board(problem, worlds, seed);
+        return policy(board, board.all(open), leastChance);
+    }
+
+    private static Policy policy(Board board, Lot lot, double leastChance) {
+        double chance = (double) lot.size() / board.worlds.count();
+        if (chance < leastChance) {
+            return new Policy.Unplanned(chance, board.end(lot) / lot.size(), board.best(lot));
+        }
+        Prospect prospect = new Planner(board, lot).prospect();
+        if (!prospect.goesOn()) {
+            return new Policy.Decide(chance, prospect.stop(), prospect.ending(), board.placed(lot));
+        }
+        int act = prospect.options().get(0).act();
+        Move move = board.move(act, lot.open());
+        Lot[] lots = board.split(lot, act, move);
+        List<Policy.Branch> branches = new ArrayList<>();
+        double expected = 0;
+        for (int r = 0; r < lots.length; r++) {
+            if (lots[r].size() > 0) {
+                Policy next = policy(board, lots[r], leastChance);
+                branches.add(new Policy.Branch(move.reported(r), move.cost(r), next));
+                expected += next.chance() / chance * (move.cost(r) + next.expected());
+            }
+        }
+        return new Policy.Do(chance, expected, act, move.opens(), branches);
+    }
+
     private Prospect prospect() {
         double stop = board.end(now);
         double scale = search(-1L, 0).simply(now) / now.size();
         List<Saving> savings = search(-1L, scale).savings(now, stop);
-        List<Saving> paired = paired(savings);
+        List<Saving> paired = paired(savings, byItself(savings, scale));
         Search search = search(paired.stream().mapToLong(s -> 1L << s.act()).reduce(0, (a, b) -> a | b), scale);
         Map<Integer, Pair> pairs = new HashMap<>();
         paired.forEach(s -> pairs.put(s.act(), pair(search, s, paired, SYNERGY * scale * now.size())));
@@ -91,6 +127,13 @@ public final class Planner {
                 error(),
                 options,
                 first.isPresent());
+    }
+
+    /** What the acts save by itself where the best decision is one that no cure makes better: what they save for others. */
+    private List<Saving> byItself(List<Saving> savings, double scale) {
+        return board.leavesAllBehind(now)
+                ? search(-1L, scale).savings(now, board.end(now, Board.Among.CONCERNED), Board.Among.CONCERNED)
+                : savings;
     }
 
     private Search search(long acts, double scale) {
@@ -133,33 +176,50 @@ public final class Planner {
                 .mapToDouble(Option::whole)
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
-        double clearly = Math.min(least, stop) * (1 - NEAR);
+        double clearly = Math.min(least, stop) * (1 - LEAST);
         return options.stream()
                 .filter(o -> o.whole() < clearly && !saving.contains(o.act()))
                 .min(Comparator.comparingDouble(Option::whole).thenComparing(Option::act))
                 .or(() -> options.stream()
-                        .filter(o -> saving.contains(o.act()))
-                        .filter(o -> o.whole() <= least * (1 + NEAR) && o.whole() < stop * (1 - ROUNDING))
+                        .filter(o -> saving.contains(o.act()) && o.whole() < stop * (1 - LEAST))
+                        .filter(o -> o.whole() <= least * (1 + NEAR))
                         .max(Comparator.comparingDouble((Option o) -> o.gross() - o.whole())
-                                .thenComparing(Option::act, Comparator.reverseOrder())));
+                                .thenComparing(Option::act, Comparator.reverseOrder()))
+                        .map(o -> before(o, options, least)));
     }
 
-    /** Those that save most alone, for their cost, or by telling states apart. */
-    private List<Saving> paired(List<Saving> savings) {
+    /** Before what is only worth doing with another comes what is worth doing alone, if the whole costs about the same. */
+    private static Option before(Option first, List<Option> options, double least) {
+        return first.with() == Option.ALONE
+                ? first
+                : options.stream()
+                        .filter(o -> o.with() == Option.ALONE && o.net() > 0)
+                        .filter(o -> o.whole() <= least * (1 + 2 * NEAR))
+                        .max(Comparator.comparingDouble((Option o) -> o.gross() - o.whole())
+                                .thenComparing(Option::act, Comparator.reverseOrder()))
+                        .orElse(first);
+    }
+
+    /**
+     * Those that save most alone or for their cost.
+     *
+     * @param by what they save as it counts for that
+     */
+    private static List<Saving> paired(List<Saving> savings, List<Saving> by) {
         if (savings.size() <= PAIRED) {
             return savings;
         }
-        Set<Saving> picked = new LinkedHashSet<>();
-        savings.stream()
+        Set<Integer> picked = new LinkedHashSet<>();
+        by.stream()
                 .sorted(Comparator.comparingDouble(Saving::net).reversed())
                 .limit(PAIRED / 2)
-                .forEach(picked::add);
-        savings.stream()
+                .forEach(s -> picked.add(s.act()));
+        by.stream()
                 .sorted(Comparator.comparingDouble(s -> -Saving.efficiency(s.gross(), s.cost())))
-                .filter(s -> !picked.contains(s))
+                .filter(s -> !picked.contains(s.act()))
                 .limit(PAIRED - PAIRED / 2)
-                .forEach(picked::add);
-        return savings.stream().filter(picked::contains).toList();
+                .forEach(s -> picked.add(s.act()));
+        return savings.stream().filter(s -> picked.contains(s.act())).toList();
     }
 
     /**

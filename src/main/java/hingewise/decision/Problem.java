@@ -4,8 +4,8 @@ import java.util.List;
 
 /**
  * What can be the matter, what can be done about it and what it costs. Causes are numbered from 0 and are bits of a
- * {@code long}. A decision is expected to cost its own price and, if any counted cause that it does not cover is there,
- * the price of failure and what each such cause costs besides.
+ * {@code long}. A decision is expected to cost its own price, what causes take off its worth and, if any counted cause
+ * that it does not cover is there, the price of failure and what each such cause costs besides.
  *
  * @param counted causes (one bit each) that cost something when left
  * @param failure paid once if any counted cause is left
@@ -36,6 +36,10 @@ public record Problem(
             throw new IllegalArgumentException(leftover.size() + " causes, " + gates.size() + " gates and "
                     + acts.size() + " acts; at most " + MOST_CAUSES + " are possible of each");
         }
+        int causes = leftover.size();
+        if (endings.stream().anyMatch(e -> e.less().size() > causes)) {
+            throw new IllegalArgumentException("a decision is worth less for more causes than there are");
+        }
         if (endings.stream().allMatch(Ending::unopened)) {
             throw new IllegalArgumentException("there must be a decision that is possible at any time");
         }
@@ -47,6 +51,9 @@ public record Problem(
         double loss = ending.cost() + (left == 0 ? 0 : failure);
         for (long rest = left; rest != 0; rest &= rest - 1) {
             loss += leftover.get(Long.numberOfTrailingZeros(rest));
+        }
+        for (int c = 0; c < ending.less().size(); c++) {
+            loss += (state >>> c & 1) * ending.less().get(c);
         }
         return loss;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.ToDoubleBiFunction;
 
 /**
  * Looks ahead in the worlds of a board. At the end of what is looked at, two simple orders are followed to their end, by
@@ -47,11 +48,16 @@ final class Search {
 
     /** What each act that can still be done saves and costs in a lot. */
     List<Saving> savings(Lot lot, double stop) {
+        return savings(lot, stop, Board.Among.ALL);
+    }
+
+    /** The same where only some decisions are weighed, of which the best costs {@code stop}. */
+    List<Saving> savings(Lot lot, double stop, Board.Among among) {
         List<Saving> savings = new ArrayList<>();
         for (long rest = candidates & ~lot.done(); rest != 0; rest &= rest - 1) {
             int a = Long.numberOfTrailingZeros(rest);
             Move move = board.move(a, lot.open());
-            Board.Outcome outcome = board.outcome(lot, move);
+            Board.Outcome outcome = board.outcome(lot, move, among);
             savings.add(new Saving(
                     a,
                     LEAST * scale * lot.size(),
@@ -72,6 +78,9 @@ final class Search {
         double best = stop;
         for (Order order : Order.values()) {
             best = Math.min(best, follow(lot, stop, savings, order, LENGTH));
+        }
+        if (board.leavesAllBehind(lot)) {
+            best = Math.min(best, towards(lot, stop, LENGTH));
         }
         if (depth < BREADTH.length) {
             for (int a : promising(savings, BREADTH[depth])) {
@@ -94,20 +103,41 @@ final class Search {
         return cost;
     }
 
+    /** As if none of the decisions after which no fault is a concern could be taken, yet stopping with them where that is best. */
+    private double towards(Lot lot, double stop, int length) {
+        int act = Order.NET.first(
+                board.problem, savings(lot, board.end(lot, Board.Among.CONCERNED), Board.Among.CONCERNED));
+        return act == Order.NOTHING
+                ? stop
+                : done(
+                        lot,
+                        stop,
+                        act,
+                        (next, end) -> length > 1 && next.size() >= FEWEST ? towards(next, end, length - 1) : end);
+    }
+
     private double follow(Lot lot, double stop, List<Saving> savings, Order order, int length) {
         int act = order.first(board.problem, savings);
         if (act == Order.NOTHING) {
             return stop;
         }
+        return done(
+                lot,
+                stop,
+                act,
+                (next, end) -> length > 1 && next.size() >= FEWEST && end > 0
+                        ? follow(next, end, savings(next, end), order, length - 1)
+                        : end);
+    }
+
+    /** What doing an act costs, and going on from each of its reports; or stopping, if that is less. */
+    private double done(Lot lot, double stop, int act, ToDoubleBiFunction<Lot, Double> on) {
         Move move = board.move(act, lot.open());
         Lot[] lots = board.split(lot, act, move);
         double value = 0;
         for (int r = 0; r < lots.length; r++) {
             if (lots[r].size() > 0) {
-                double end = board.end(lots[r]);
-                boolean on = length > 1 && lots[r].size() >= FEWEST && end > 0;
-                value += lots[r].size() * move.cost(r)
-                        + (on ? follow(lots[r], end, savings(lots[r], end), order, length - 1) : end);
+                value += lots[r].size() * move.cost(r) + on.applyAsDouble(lots[r], board.end(lots[r]));
             }
         }
         return Math.min(stop, value);

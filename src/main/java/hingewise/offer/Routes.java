@@ -1,6 +1,7 @@
 package hingewise.offer;
 
 import hingewise.casefile.Opened;
+import hingewise.costing.Proceeds;
 import hingewise.costing.Purchase;
 import hingewise.costing.Purchasing;
 import hingewise.costing.RepairCosts;
@@ -10,8 +11,6 @@ import hingewise.rulebook.Access;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.Part;
 import hingewise.rulebook.RuleBook;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
@@ -35,6 +34,7 @@ final class Routes {
     private final RepairCosts costs;
     private final Shop shop;
     private final Shop.Model model;
+    private final Proceeds proceeds;
     private final Ways ways;
     private final Set<String> open;
     private final Diagnosis diagnosis;
@@ -45,11 +45,12 @@ final class Routes {
         this.costs = costs;
         this.shop = costs.shop();
         this.model = model;
+        this.proceeds = new Proceeds(costs, model, diagnosis.readings());
         this.ways = ways;
         this.diagnosis = diagnosis;
         this.open = diagnosis.readings().open();
         this.factors = ways.factors(model.spread().doubleValue());
-        this.leftovers = new Leftovers(rules, costs, diagnosis, ways, minor(afterFee(model.resale())));
+        this.leftovers = new Leftovers(rules, costs, diagnosis, ways, minor(proceeds.afterFee(model.resale())));
     }
 
     /** Something a repair may be made of: components renewed together, or a try. */
@@ -132,8 +133,7 @@ final class Routes {
             long bad = minor(shop.badPart().plus(costs.perDay().multipliedBy(o.days())));
             ways.happens(o.part() + " is bad", o.badOnArrival()).stream().forEach(w -> cost[w] += bad);
         });
-        long[] proceeds =
-                working(opened.isEmpty() ? BigDecimal.ZERO : shop.condition().opened());
+        long[] proceeds = working(!opened.isEmpty());
         for (int w = 0; w < cost.length; w++) {
             proceeds[w] -= cost[w];
         }
@@ -169,7 +169,7 @@ final class Routes {
             refused.or(ways.happens("refused as opened", service.refusesOpened().doubleValue()));
         }
         long[] left = leftovers.cost(service.renews()::contains, Map.of(), Set.of());
-        long[] proceeds = working(BigDecimal.ZERO);
+        long[] proceeds = working(false);
         long done = minor(
                 service.quote().plus(service.shipping()).plus(costs.perDay().multipliedBy(service.days())));
         long not = minor(
@@ -197,55 +197,38 @@ final class Routes {
     }
 
     /** What a phone brings that works. */
-    private long[] working(BigDecimal openedShare) {
-        BigDecimal off = openedShare.add(marks());
-        Money price =
-                model.resale().multipliedBy(BigDecimal.ONE.subtract(off).max(BigDecimal.ZERO), RoundingMode.HALF_EVEN);
-        Money sold = shop.selling()
-                .shippingOut()
-                .plus(shop.selling().reserve())
-                .plus(shop.selling().returnCost().multipliedBy(shop.selling().returnRate(), RoundingMode.HALF_EVEN))
-                .plus(costs.perDay().multipliedBy(shop.selling().days()));
-        return scattered(afterFee(price), sold);
-    }
-
-    private BigDecimal marks() {
-        return diagnosis.readings().latest().entrySet().stream()
-                .filter(Map.Entry::getValue)
-                .map(e -> shop.condition().marks().getOrDefault(e.getKey(), BigDecimal.ZERO))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    private long[] working(boolean opened) {
+        return scattered(proceeds.working(opened), proceeds.selling());
     }
 
     private long[] asIs() {
-        Money spent = shop.selling()
-                .shippingOut()
-                .plus(costs.perDay().multipliedBy(shop.selling().days()));
+        long spent = minor(proceeds.sellingAsIs());
         long[] less = new long[ways.count()];
-        model.asIsLess()
+        proceeds.asIsLess()
                 .forEach((component, amount) ->
-                        leftovers.broken(component).stream().forEach(w -> less[w] += minor(afterFee(amount))));
-        long[] proceeds = scattered(afterFee(model.asIs()), Money.zero(shop.currency()));
-        for (int w = 0; w < proceeds.length; w++) {
-            proceeds[w] = Math.max(0, proceeds[w] - less[w]) - minor(spent);
+                        leftovers.broken(component).stream().forEach(w -> less[w] += minor(amount)));
+        long[] brings = scattered(proceeds.asIs(), Money.zero(shop.currency()));
+        for (int w = 0; w < brings.length; w++) {
+            brings[w] = Math.max(0, brings[w] - less[w]) - spent;
         }
-        return proceeds;
+        return brings;
     }
 
     private long[] broken() {
-        Money work = costs.labour(model.stripMinutes()).plus(shop.selling().shippingOut());
-        long[] proceeds = new long[ways.count()];
-        model.salvage().forEach((id, price) -> {
+        long work = minor(proceeds.breaking());
+        long[] brings = new long[ways.count()];
+        proceeds.salvage().forEach((id, price) -> {
             BitSet lost = new BitSet();
             costs.part(id).ifPresent(p -> p.renews().forEach(c -> lost.or(leftovers.broken(c))));
-            long brings = minor(afterFee(price));
-            for (int w = 0; w < proceeds.length; w++) {
-                proceeds[w] += lost.get(w) ? 0 : brings;
+            long whole = minor(price);
+            for (int w = 0; w < brings.length; w++) {
+                brings[w] += lost.get(w) ? 0 : whole;
             }
         });
-        for (int w = 0; w < proceeds.length; w++) {
-            proceeds[w] = Math.round(proceeds[w] * factors[w]) - minor(work);
+        for (int w = 0; w < brings.length; w++) {
+            brings[w] = Math.round(brings[w] * factors[w]) - work;
         }
-        return proceeds;
+        return brings;
     }
 
     private long[] scattered(Money price, Money less) {
@@ -254,10 +237,6 @@ final class Routes {
         return IntStream.range(0, factors.length)
                 .mapToLong(w -> Math.round(amount * factors[w]) - off)
                 .toArray();
-    }
-
-    private Money afterFee(Money price) {
-        return price.multipliedBy(BigDecimal.ONE.subtract(shop.selling().fee()), RoundingMode.HALF_EVEN);
     }
 
     private double expected(long[] amounts) {

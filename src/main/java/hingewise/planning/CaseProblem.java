@@ -22,6 +22,7 @@ import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.Sign;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -52,6 +53,8 @@ final class CaseProblem {
     private final Moments moments;
     private final List<Confirmation> confirmations = new ArrayList<>();
     private final List<Packages.Package> packages;
+    private final Alternatives alternatives;
+    private final List<Decision> decisions = new ArrayList<>();
     private final Problem problem;
 
     CaseProblem(RuleBook rules, RepairCosts costs, Diagnosis diagnosis, PossiblePhones phones) {
@@ -61,6 +64,7 @@ final class CaseProblem {
         this.phones = phones;
         this.answered = diagnosis.readings().latest();
         this.moments = Moments.of(diagnosis);
+        this.alternatives = new Alternatives(costs, diagnosis);
         this.counted = count();
         counted.forEach(c -> causes.put(c.id(), causes.size()));
         Packages repairs = new Packages(costs, diagnosis.readings().open(), counted);
@@ -115,9 +119,9 @@ final class CaseProblem {
                         .sum();
     }
 
-    /** The repair that a decision stands for; empty for leaving it as it is. */
-    Optional<Packages.Package> repair(int ending) {
-        return ending == 0 ? Optional.empty() : Optional.of(packages.get(ending - 1));
+    /** The decision that an ending stands for. */
+    Decision decision(int ending) {
+        return decisions.get(ending);
     }
 
     Worlds worlds() {
@@ -175,19 +179,58 @@ final class CaseProblem {
     }
 
     private List<Ending> endings() {
-        List<Ending> endings = new ArrayList<>(List.of(new Ending("", 0, 0, 0, false)));
+        List<Ending> endings = new ArrayList<>();
+        sold(endings, new Decision(Decision.Kind.LEAVE, List.of(), Set.of()), 0, 0, 0);
         for (Packages.Package p : packages) {
-            long covers = 0;
-            for (String cause : p.causes()) {
-                covers |= 1L << number(cause);
-            }
             long opens = 0;
             for (Access access : p.opens()) {
                 opens |= 1L << gateNumber(access);
             }
-            endings.add(new Ending("", amount(p.cost()), opens, covers, false));
+            Decision repair = new Decision(Decision.Kind.REPAIR, List.copyOf(p.parts()), likely(p.causes()));
+            sold(endings, repair, amount(p.cost()), opens, bits(p.causes()));
+        }
+        for (Alternative a : alternatives.all()) {
+            decisions.add(new Decision(a.kind(), List.of(), Set.of()));
+            endings.add(ending(a));
         }
         return endings;
+    }
+
+    /** A decision after which it is sold as working, for less once it was opened. */
+    private void sold(List<Ending> endings, Decision decision, double cost, long opens, long covers) {
+        double opened = amount(alternatives.opening());
+        if (opened > 0 && opens == 0) {
+            decisions.add(decision);
+            endings.add(new Ending("", cost, opens, covers, true));
+        }
+        decisions.add(decision);
+        endings.add(new Ending("", cost + opened, opens, covers, false));
+    }
+
+    private Ending ending(Alternative a) {
+        List<String> mended = counted.stream()
+                .filter(c -> a.mends().contains(c.component()))
+                .map(Cause::id)
+                .toList();
+        return new Ending(
+                "",
+                amount(a.cost()),
+                0,
+                a.leavesNothing() ? -1L : bits(mended),
+                counted.stream()
+                        .map(c -> Optional.ofNullable(a.less().get(c.component()))
+                                .map(CaseProblem::amount)
+                                .orElse(0.0))
+                        .toList(),
+                a.unopened());
+    }
+
+    private long bits(Collection<String> ids) {
+        return ids.stream().mapToLong(id -> 1L << number(id)).reduce(0, (a, b) -> a | b);
+    }
+
+    private Set<String> likely(Collection<String> ids) {
+        return ids.stream().filter(c -> diagnosis.chanceOf(c) >= .5).collect(Collectors.toSet());
     }
 
     private List<Act> acts() {

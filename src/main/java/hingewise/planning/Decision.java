@@ -25,7 +25,13 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
         OFFER,
         /** Fit these parts. */
         REPAIR,
-        /** Nothing that could be repaired is likely enough to be worth it. */
-        LEAVE
+        /** Nothing that could be repaired is likely enough to be worth it: sell it as working once it is tested. */
+        LEAVE,
+        /** Send it to the maker's repair. */
+        SERVICE,
+        /** Sell it with its faults stated. */
+        AS_IS,
+        /** Take it apart and sell what works. */
+        BREAK
     }
 }

@@ -1,6 +1,7 @@
 package hingewise.planning;
 
 import java.util.List;
+import java.util.function.Predicate;
 import org.joda.money.Money;
 
 /**
@@ -12,13 +13,35 @@ import org.joda.money.Money;
  *     possible but for chance
  * @param knowing what it would cost if everything were known; nothing can cost less
  * @param error standard error of {@code now}
- * @param goesOn whether the first step is worth doing before deciding
- * @param steps what can be done, the first to do first; where nothing is worth doing, what tells most
+ * @param worth how many of the steps, from the first, are worth doing before deciding
+ * @param steps what can be done, the first to do first; after those that are worth it, those that tell most
  */
 public record Plan(
-        Decision decision, Money now, Money expected, Money knowing, Money error, boolean goesOn, List<Step> steps) {
+        Decision decision, Money now, Money expected, Money knowing, Money error, int worth, List<Step> steps) {
     public Plan {
         steps = List.copyOf(steps);
+    }
+
+    /** Whether anything is worth doing before deciding. */
+    public boolean goesOn() {
+        return worth > 0;
+    }
+
+    /** The steps that are worth doing before deciding. */
+    public List<Step> worthDoing() {
+        return steps.subList(0, worth);
+    }
+
+    /** This plan with only those of its steps that may be done. */
+    public Plan with(Predicate<Step> allowed) {
+        return new Plan(
+                decision,
+                now,
+                expected,
+                knowing,
+                error,
+                (int) worthDoing().stream().filter(allowed).count(),
+                steps.stream().filter(allowed).toList());
     }
 
     /** The most that could still be saved, by knowing everything. */

@@ -8,12 +8,11 @@ import hingewise.diagnosis.Diagnosis;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.RuleBook;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.joda.money.Money;
 
@@ -53,7 +52,7 @@ public final class Planning {
                 costs.expected(prospect.plan()),
                 costs.expected(prospect.known()),
                 costs.expected(prospect.error()),
-                prospect.goesOn(),
+                worthIt(prospect).size(),
                 steps(prospect));
     }
 
@@ -62,14 +61,7 @@ public final class Planning {
             Decision.Kind kind = prospect.goesOn() ? Decision.Kind.ASK_FIRST : Decision.Kind.OFFER;
             return new Decision(kind, List.of(), Set.of());
         }
-        return problem.repair(prospect.ending())
-                .map(r -> new Decision(
-                        Decision.Kind.REPAIR,
-                        List.copyOf(r.parts()),
-                        r.causes().stream()
-                                .filter(c -> diagnosis.chanceOf(c) >= .5)
-                                .collect(Collectors.toSet())))
-                .orElse(new Decision(Decision.Kind.LEAVE, List.of(), Set.of()));
+        return problem.decision(prospect.ending());
     }
 
     /**
@@ -77,17 +69,21 @@ public final class Planning {
      * minute for minute: a decision may be clear and one may still want to be surer.
      */
     private List<Step> steps(Prospect prospect) {
-        List<Option> options = new ArrayList<>(prospect.options());
-        List<Option> worthIt = new ArrayList<>();
-        if (prospect.goesOn()) {
-            worthIt.add(options.remove(0));
-        }
-        options.stream().filter(o -> o.net() > 0).forEach(worthIt::add);
-        Stream<Option> telling = options.stream()
-                .filter(o -> o.net() <= 0 && o.told() >= LEAST_TOLD)
+        List<Option> worthIt = worthIt(prospect);
+        Stream<Option> telling = prospect.options().stream()
+                .filter(o -> !worthIt.contains(o) && o.told() >= LEAST_TOLD)
                 .sorted(Comparator.comparingDouble(o -> -o.told() / (problem.minutes(o.act()) + TURNING_TO_IT)))
                 .limit(Math.max(0, FEWEST - worthIt.size()));
         return Stream.concat(worthIt.stream(), telling).map(this::step).toList();
+    }
+
+    /** Where going on is not worth it, what a single step seems to save is chance. */
+    private static List<Option> worthIt(Prospect prospect) {
+        List<Option> options = prospect.options();
+        return IntStream.range(0, prospect.goesOn() ? options.size() : 0)
+                .filter(i -> i == 0 || options.get(i).net() > 0)
+                .mapToObj(options::get)
+                .toList();
     }
 
     private Step step(Option option) {

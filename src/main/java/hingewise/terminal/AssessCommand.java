@@ -94,7 +94,7 @@ final class AssessCommand implements Callable<Integer> {
             Look look = colour.on(console.look());
             Page page = AssessmentText.of(assessment, rules, inventedPrices, look, at.isPresent());
             if (explain && !assessment.stopped()) {
-                PlanSection.write(page, assessor.plan(assessment));
+                PlanSection.write(page, assessment.plan());
             }
             console.print(page);
         }

@@ -46,6 +46,9 @@ final class PlanSection {
             case OFFER -> "offer or pass";
             case REPAIR -> "fit " + decision.parts().stream().map(Part::label).collect(Collectors.joining(", "));
             case LEAVE -> "order nothing";
+            case SERVICE -> "send it to the maker's repair";
+            case AS_IS -> "sell it as it is, its faults stated";
+            case BREAK -> "break it for parts";
         };
     }
 }
