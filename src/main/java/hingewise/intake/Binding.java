@@ -36,7 +36,7 @@ final class Binding {
                 .mapToInt(Mention::from)
                 .min()
                 .orElse(clause.from());
-        List<List<Mention>> whole = clause.groups(roles).stream()
+        List<List<Mention>> whole = clause.groups().stream()
                 .filter(g -> g.to() <= from)
                 .flatMap(g -> g.each().stream())
                 .filter(e -> !isAspect(e))
@@ -64,7 +64,7 @@ final class Binding {
 
     private List<List<Mention>> inClause(
             Clause clause, Mention m, List<List<Mention>> waiting, List<List<Mention>> spoken) {
-        List<Group> groups = clause.groups(roles);
+        List<Group> groups = clause.groups();
         Optional<Group> own = groups.stream()
                 .filter(g -> g.from() <= m.from() && m.to() <= g.to())
                 .findFirst();
@@ -188,6 +188,6 @@ final class Binding {
 
     /** Whether it says something, other than naming a part. */
     boolean saysSomething(Mention m) {
-        return m.isInAny(heads) && !m.isInAny(roles.topics()) && !roles.helps(m);
+        return mayTurnOn(m) && !m.isInAny(roles.topics()) && !roles.isLight(m);
     }
 }

@@ -13,8 +13,14 @@ import java.util.Optional;
  * @param to index just behind its last word
  * @param before what stands before it
  * @param mentions in order
+ * @param groups the parts named in it, those together that only small words join
  */
-record Clause(List<Word> sentence, int from, int to, Word.Gap before, List<Mention> mentions) {
+record Clause(List<Word> sentence, int from, int to, Word.Gap before, List<Mention> mentions, List<Group> groups) {
+    static Clause of(List<Word> sentence, int from, int to, List<Mention> mentions, Roles roles) {
+        Clause bare = new Clause(sentence, from, to, sentence.get(from).before(), mentions, List.of());
+        return new Clause(sentence, from, to, bare.before, mentions, bare.grouped(roles));
+    }
+
     /**
      * Parts of a phone named in one breath.
      *
@@ -48,8 +54,14 @@ record Clause(List<Word> sentence, int from, int to, Word.Gap before, List<Menti
         return mentions.stream().anyMatch(m -> m.from() <= word && word < m.to());
     }
 
-    /** The parts named in it, those together that only small words join. */
-    List<Group> groups(Roles roles) {
+    /** Whether it tells what was; what it was "since", such as a repair, does not make it so. */
+    boolean speaksOfThePast(Roles roles) {
+        return mentions.stream()
+                .filter(p -> p.isIn(roles.past()))
+                .anyMatch(p -> mentions.stream().noneMatch(s -> s.isIn(roles.since()) && s.from() < p.from()));
+    }
+
+    private List<Group> grouped(Roles roles) {
         List<Group> groups = new ArrayList<>();
         List<Mention> run = new ArrayList<>();
         List<Mention> topics = mentions.stream()
@@ -66,7 +78,7 @@ record Clause(List<Word> sentence, int from, int to, Word.Gap before, List<Menti
         if (!run.isEmpty()) {
             groups.add(group(run, roles));
         }
-        return groups;
+        return List.copyOf(groups);
     }
 
     private Group group(List<Mention> run, Roles roles) {

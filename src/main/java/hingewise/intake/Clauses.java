@@ -75,12 +75,12 @@ final class Clauses {
         return false;
     }
 
-    private static Clause clause(List<Word> sentence, int from, int to, List<Mention> mentions) {
-        return new Clause(
+    private Clause clause(List<Word> sentence, int from, int to, List<Mention> mentions) {
+        return Clause.of(
                 sentence,
                 from,
                 to,
-                sentence.get(from).before(),
-                mentions.stream().filter(m -> m.from() >= from && m.to() <= to).toList());
+                mentions.stream().filter(m -> m.from() >= from && m.to() <= to).toList(),
+                roles);
     }
 }

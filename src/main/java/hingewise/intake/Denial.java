@@ -34,7 +34,7 @@ final class Denial {
         int least = Math.max(clause.from(), m.from() - REACH);
         int from = least;
         for (int i = least; i < m.from(); i++) {
-            if (clause.at(i, roles.and())) {
+            if (clause.at(i, roles.and()) || clause.at(i, roles.since())) {
                 from = i + 1;
             }
         }
@@ -47,13 +47,18 @@ final class Denial {
                 .count();
     }
 
-    private static boolean isFree(Mention denial, List<Mention> used) {
-        return used.stream().noneMatch(denial::overlaps);
+    /** Whether no term of a phrase names it; a part such as "neither screen" may deny all the same. */
+    private boolean isFree(Mention denial, List<Mention> used) {
+        return used.stream().filter(u -> !u.isInAny(roles.topics())).noneMatch(denial::overlaps);
     }
 
-    /** Whether a denial was for something before, and another part is named since: "touch not working screen cracked". */
+    /**
+     * Whether a denial was for something before, and another part is named since, as in "touch not working screen
+     * cracked", or a place, as in "without detours to the home screen".
+     */
     private boolean spent(Clause clause, Mention denial, Mention m) {
         boolean said = false;
+        boolean unknown = false;
         for (int i = denial.to(); i < m.from(); i++) {
             if (clause.at(i, roles.or())) {
                 return false;
@@ -63,6 +68,10 @@ final class Denial {
                 return true;
             }
             said |= !topic && isHead(clause, i, m);
+            if (unknown && denial.isIn(roles.notAny()) && clause.at(i, roles.of())) {
+                return true;
+            }
+            unknown |= !clause.mentioned(i);
         }
         return false;
     }
@@ -77,7 +86,7 @@ final class Denial {
     }
 
     private boolean saysSomething(Mention m) {
-        return m.isInAny(heads) && !m.isInAny(roles.topics()) && !roles.helps(m);
+        return m.isInAny(heads) && !m.isInAny(roles.topics()) && !roles.helps(m) && !roles.isLight(m);
     }
 
     /** Whether a denial denies what stands before it, as in "lädt nicht". */

@@ -62,11 +62,11 @@ final class LanguageReader {
     }
 
     /** What the first words answer by themselves. */
-    Optional<SentenceReader.Reply> reply(String text) {
+    Optional<Replies.Reply> reply(String text) {
         return clauses.of(words(text)).stream()
                 .findFirst()
-                .map(s -> sentences.begins(s.clauses().get(0)))
-                .filter(r -> r != SentenceReader.Reply.NONE);
+                .map(s -> sentences.replies().begins(s.clauses().get(0)))
+                .filter(r -> r != Replies.Reply.NONE);
     }
 
     /** The first clause, without a letter that announces it, such as "A:" before an answer. */

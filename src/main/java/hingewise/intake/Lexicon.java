@@ -19,6 +19,7 @@ import java.util.TreeSet;
 final class Lexicon {
     private static final int WIDEST_GAP = 2;
     private static final String SPARED = "spared";
+    private static final List<String> LIGHT = List.of("@light", "@only", "@of", "@fill", "@does");
     private static final List<String> DENIALS = List.of("@not", "@not-any", "@not-after");
     private static final int REMEMBERED = 20_000;
 
@@ -32,6 +33,7 @@ final class Lexicon {
     private final Words words;
     private final int named;
     private final BitSet denials = new BitSet();
+    private final BitSet light = new BitSet();
     private final Map<String, Integer> numbers = new LinkedHashMap<>();
     private final Node root = new Node();
     private final TreeMap<String, String> beginnings = new TreeMap<>();
@@ -70,6 +72,8 @@ final class Lexicon {
                 entries.stream().filter(e -> !name.equals(SPARED)).forEach(e -> add(Phrase.SET + name, e)));
         this.named = numbers.size();
         DENIALS.stream().mapToInt(this::number).filter(n -> n >= 0).forEach(denials::set);
+        LIGHT.stream().mapToInt(this::number).filter(n -> n >= 0).forEach(light::set);
+        light.or(denials);
         for (Phrase phrase : phrases) {
             phrase.terms().stream()
                     .flatMap(t -> t.any().stream())
@@ -149,10 +153,19 @@ final class Lexicon {
         for (int i = from; i < to; i++) {
             step(root, sentence, i, i, to, true, found);
         }
+        List<Mention> phrases =
+                found.stream().filter(m -> m.size() > 1 && isNamed(m)).toList();
+        List<Mention> denying = found.stream().filter(m -> m.isInAny(denials)).toList();
+        BitSet lightWords = new BitSet();
+        found.stream().filter(m -> m.size() == 1 && m.isInAny(light)).forEach(m -> lightWords.set(m.from()));
         Map<Integer, Mention> bySpan = new TreeMap<>();
         found.stream()
-                .filter(m -> found.stream().noneMatch(o -> isNamed(o) && o.covers(m)))
-                .map(m -> found.stream().anyMatch(o -> m.covers(o) && o.isInAny(denials)) ? m.denying() : m)
+                .filter(m -> phrases.stream().noneMatch(o -> o.covers(m)))
+                .map(m -> m.size() == 1
+                        ? m
+                        : m.told(
+                                denying.stream().anyMatch(m::covers),
+                                lightWords.nextClearBit(m.from()) >= m.to() && !isNamed(m)))
                 .forEach(m -> bySpan.merge(m.from() * (sentence.size() + 1) + m.to(), m, Mention::joined));
         return List.copyOf(bySpan.values());
     }
@@ -163,7 +176,7 @@ final class Lexicon {
 
     private void step(Node at, List<Word> sentence, int start, int i, int to, boolean exact, List<Mention> found) {
         if (!at.sets.isEmpty()) {
-            found.add(new Mention(start, i, at.sets, false, exact));
+            found.add(new Mention(start, i, at.sets, false, false, exact));
         }
         if (i >= to) {
             return;

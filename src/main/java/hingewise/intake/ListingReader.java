@@ -77,7 +77,7 @@ public final class ListingReader {
     }
 
     /** What the first words of a text answer by themselves in this language; empty when nothing. */
-    Optional<SentenceReader.Reply> reply(String language, String text) {
+    Optional<Replies.Reply> reply(String language, String text) {
         return Optional.ofNullable(readers.get(language)).flatMap(r -> r.reply(text));
     }
 

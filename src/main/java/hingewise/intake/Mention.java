@@ -9,18 +9,24 @@ import java.util.BitSet;
  * @param to index just behind its last word
  * @param sets numbers of the word sets it belongs to
  * @param denies whether a word among them denies, as in "no picture"
+ * @param light whether each of its words says nothing by itself, as in "does not"
  * @param exact whether it was met as written, and not through a misspelling
  */
-record Mention(int from, int to, BitSet sets, boolean denies, boolean exact) {
-    Mention denying() {
-        return new Mention(from, to, sets, true, exact);
+record Mention(int from, int to, BitSet sets, boolean denies, boolean light, boolean exact) {
+    /** The same, with what its single words tell of it. */
+    Mention told(boolean withDenial, boolean ofLightWords) {
+        return new Mention(from, to, sets, withDenial, ofLightWords, exact);
     }
 
     /** The same words in all the sets of both. */
     Mention joined(Mention other) {
         BitSet all = (BitSet) sets.clone();
         all.or(other.sets);
-        return new Mention(from, to, all, denies || other.denies, exact || other.exact);
+        return new Mention(from, to, all, denies || other.denies, light && other.light, exact || other.exact);
+    }
+
+    int size() {
+        return to - from;
     }
 
     boolean isIn(int set) {

@@ -95,14 +95,14 @@ public final class ReplyReader {
     }
 
     private Optional<Answer> answer(Observation o, String text) {
-        Set<SentenceReader.Reply> said = rules.languages().keySet().stream()
+        Set<Replies.Reply> said = rules.languages().keySet().stream()
                 .flatMap(l -> reader.reply(l, text).stream())
                 .collect(Collectors.toSet());
-        if (said.contains(SentenceReader.Reply.UNKNOWN)) {
+        if (said.contains(Replies.Reply.UNKNOWN)) {
             return Optional.of(new Answer(o, Optional.empty(), text));
         }
-        boolean yes = said.contains(SentenceReader.Reply.YES);
-        boolean no = said.contains(SentenceReader.Reply.NO);
+        boolean yes = said.contains(Replies.Reply.YES);
+        boolean no = said.contains(Replies.Reply.NO);
         if (yes == no) {
             return yes ? Optional.empty() : suggested(o, text);
         }

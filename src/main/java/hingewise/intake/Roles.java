@@ -15,6 +15,7 @@ import java.util.BitSet;
  * @param hedge is not sure
  * @param hearsay has it from somebody else
  * @param past speaks of what was
+ * @param since tells from when on it is so
  * @param unless makes it depend on something, or wishes it
  * @param condition begins a condition, so that what follows depends on it
  * @param mine speaks of this phone again
@@ -36,6 +37,8 @@ import java.util.BitSet;
  * @param wanted begins a text that offers nothing
  * @param does takes up what was said before of another part, as in "the cable does"
  * @param too takes up what was said before of another part, as in "the back too"
+ * @param light says nothing by itself, though phrases may use it
+ * @param only limits what is said, also to a condition
  * @param topics sets that are parts
  */
 record Roles(
@@ -47,6 +50,7 @@ record Roles(
         int hedge,
         int hearsay,
         int past,
+        int since,
         int unless,
         int condition,
         int mine,
@@ -68,6 +72,8 @@ record Roles(
         int wanted,
         int does,
         int too,
+        int light,
+        int only,
         BitSet topics) {
     static Roles of(Lexicon lexicon, Language language) {
         BitSet topics = new BitSet();
@@ -81,6 +87,7 @@ record Roles(
                 lexicon.number("@hedge"),
                 lexicon.number("@hearsay"),
                 lexicon.number("@past"),
+                lexicon.number("@since"),
                 lexicon.number("@unless"),
                 lexicon.number("@condition"),
                 lexicon.number("@mine"),
@@ -102,6 +109,8 @@ record Roles(
                 lexicon.number("@wanted"),
                 lexicon.number("@does"),
                 lexicon.number("@too"),
+                lexicon.number("@light"),
+                lexicon.number("@only"),
                 topics);
     }
 
@@ -115,5 +124,10 @@ record Roles(
                 || m.isIn(but)
                 || m.isIn(unless)
                 || m.isIn(condition);
+    }
+
+    /** Whether it says nothing by itself. */
+    boolean isLight(Mention m) {
+        return m.light() || m.isIn(light) || m.isIn(only);
     }
 }

@@ -1,8 +1,11 @@
 package hingewise.intake;
 
 import hingewise.assessment.Assessment;
+import hingewise.casefile.CaseFile;
+import hingewise.casefile.Report;
 import hingewise.planning.Step;
 import hingewise.rulebook.Confirmation;
+import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Language;
 import hingewise.rulebook.Moment;
 import hingewise.rulebook.Observation;
@@ -25,6 +28,9 @@ public final class SellerQuestions {
     private static final int MOST = 5;
 
     private static final int FEWEST = 3;
+
+    /** The language of the rule book itself. */
+    private static final String OWN = "en";
 
     private SellerQuestions() {}
 
@@ -66,6 +72,23 @@ public final class SellerQuestions {
     /** The languages that sellers are written to. */
     public static Stream<Language> languages(RuleBook rules) {
         return rules.languages().values().stream().filter(l -> l.letter().isPresent());
+    }
+
+    /**
+     * The languages that sellers are written to: first the one in which what the seller claims was noted down, then
+     * English, which the rule book is written in, then the others.
+     */
+    public static Stream<Language> languages(RuleBook rules, CaseFile file) {
+        String told = file.standing().stream()
+                .flatMap(e ->
+                        e instanceof Report r && r.kind() == EvidenceKind.CLAIM ? Stream.of(r.remark()) : Stream.of())
+                .filter(r -> !r.isBlank())
+                .collect(Collectors.joining(". "));
+        String first =
+                told.isEmpty() ? OWN : new ListingReader(rules).read(told).language();
+        return languages(rules)
+                .sorted(Comparator.comparing((Language l) -> !l.id().equals(first))
+                        .thenComparing(l -> !l.id().equals(OWN)));
     }
 
     private static Optional<String> question(Observation o, String language) {

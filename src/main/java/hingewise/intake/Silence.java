@@ -19,7 +19,7 @@ final class Silence {
         for (int i = 0; i < clauses.size(); i++) {
             Clause clause = clauses.get(i);
             elsewhere = (elsewhere || clause.has(roles.elsewhere())) && !clause.has(roles.mine());
-            boolean condition = clause.has(roles.condition());
+            boolean condition = clause.has(roles.condition()) && !clause.has(roles.only());
             conditional &= !clause.at(clause.from(), roles.but());
             if (elsewhere || condition || conditional || clause.has(roles.unless()) || clause.has(roles.unknown())) {
                 silent.set(i);

@@ -35,7 +35,11 @@ final class AskCommand implements Callable<Integer> {
     @Parameters(paramLabel = "CASE", description = "A case file.")
     private Path file = Path.of("");
 
-    @Option(names = "--language", paramLabel = "ID", description = "Only in this language; in all if left out.")
+    @Option(
+            names = "--language",
+            paramLabel = "ID",
+            description =
+                    "Only in this language; in all if left out, English first unless the claims' remarks are in another.")
     private Optional<String> language = Optional.empty();
 
     @Option(names = "--reply", paramLabel = "FILE", description = "The seller's reply; - reads the standard input.")
@@ -57,7 +61,8 @@ final class AskCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         RuleBook rules = rulesOption.read();
-        List<Language> languages = SellerQuestions.languages(rules)
+        CaseFile caseFile = Inputs.caseFile(file);
+        List<Language> languages = SellerQuestions.languages(rules, caseFile)
                 .filter(l -> language.map(l.id()::equals).orElse(true))
                 .toList();
         if (languages.isEmpty()) {
@@ -66,7 +71,6 @@ final class AskCommand implements Callable<Integer> {
             throw Refusal.badInput("no message can be written in " + Quoted.of(language.orElse("")) + ". "
                     + NearestId.advice(language.orElse(""), known));
         }
-        CaseFile caseFile = Inputs.caseFile(file);
         List<Observation> asked =
                 SellerQuestions.of(rules, figures.assessor(rules, console).assess(caseFile));
         if (asked.isEmpty()) {

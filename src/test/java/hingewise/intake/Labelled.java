@@ -21,6 +21,9 @@ record Labelled(String id, String language, String family, String text, Set<Stri
     /** The texts that are only counted, never looked at. */
     static final String HELD_OUT = "held-out";
 
+    /** How the ids of held-out texts begin that are by the hand of the fresh ones. */
+    static final String OTHER_HAND = "kept2-";
+
     static List<Labelled> read(String name) {
         try {
             JsonNode root = new YAMLMapper()

@@ -39,6 +39,39 @@ class ListingReaderTest {
                 "Charges on the pad but not by cable.|charges-only-wirelessly=yes",
                 "The inner scren is crakced.|inner-crack-visible=yes",
                 "Das Innendisplay hat einen Riss.|inner-crack-visible=yes",
+                // each of what "and" joins, and a part of a part
+                "Inner screen and touch work.|vibrates-no-image=no",
+                "Inner screen and touch work.|dead-touch-whole=no",
+                "The outer screen and its touch are dead.|cover-touch-dead=yes",
+                "Outer screen: touch dead|cover-touch-dead=yes",
+                "The picture and the touch are fine.|dead-touch-whole=no",
+                // taken up by "too", "not", "does", within a sentence and across a full stop
+                "The outer glass is cracked, the back too.|back-cracked=yes",
+                "Display innen hat einen Riss, hinten nicht.|back-cracked=no",
+                "The outer screen works. The inner one does not.|vibrates-no-image=yes",
+                // how far "no" reaches
+                "No dents and scratches at the corners.|corner-dents=no",
+                "Neither screen is cracked.|cover-cracked=no",
+                "touch not working back cracked|back-cracked=yes",
+                "Boots without detours to the home screen.|logo-loops=no",
+                "Das Innendisplay reagiert rechts nicht mehr, die Rückseite sitzt nicht mehr fest.|back-loose=yes",
+                // a list whose place stands behind it, and one that a heading announces
+                "Touch: ok|dead-touch-whole=no",
+                "speaker - fine|loudspeaker-silent=no",
+                "Earpiece loud. Mic: works|not-heard-in-calls=no",
+                // what was, is not silenced by what it has been so since
+                "The speaker has been silent since I replaced the battery.|loudspeaker-silent=yes",
+                "The speaker has been silent since I replaced the battery.|new-fault-after-closing=yes",
+                "I opened it once. Since then the inner screen stays dark.|new-fault-after-closing=yes",
+                // answers
+                "Do both screens come on? They do.|dead-cover-screen=no",
+                "Has it been apart? Not by me and not by anyone I know.|was-opened=no",
+                "It only starts if it is plugged in.|starts-only-on-cable=yes",
+                "It fell out of my pocket onto the tiles.|was-dropped=yes",
+                "It fell into the lake.|was-wet=yes",
+                "Charges by cable only.|charges-only-by-cable=yes",
+                "Das Handy ist mir aus der Hand gerutscht.|was-dropped=yes",
+                "Außendisplay reagiert nicht auf Berührung.|cover-touch-dead=yes",
                 "Das Innendisplay hat keinen Riss und ist nie runtergefallen.|was-dropped=no",
             })
     void whatIsSaidIsSuggested(String text, String claim) {
@@ -50,6 +83,14 @@ class ListingReaderTest {
             delimiter = '|',
             value = {
                 "It should charge once a new battery is in.",
+                "If you swap the battery, it turns on again.",
+                "A friend has the same model, and his outer screen is dead.",
+                "I also have a second one with a cracked back, see my other ads.",
+                "A new inner screen costs 300.",
+                "You must not peel off the film.",
+                "Perfect parking, no time wasters.",
+                "Die Rückseite müsste getauscht werden.",
+                "Ich weiß nicht, ob es mal runtergefallen ist.",
                 "Does it charge?",
                 "Everything else works.",
                 "I have not tested the camera.",
@@ -61,6 +102,25 @@ class ListingReaderTest {
             })
     void whatIsNotSaidOfThisPhoneNowIsLeftAlone(String text) {
         assertThat(read(text)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "It fell into the lake.|was-dropped",
+                "I can hear it vibrate.|earpiece-silent",
+                "Camera not tested because the display is black.|rear-camera-black",
+                "The speaker buzzes like a fly.|no-vibration",
+                "No logo loop.|no-logo-inside",
+                "The power key has no click left in it.|hinge-noise",
+                "The charging cable is broken.|charges-not-at-all",
+                "The other phone has a cracked back. This one has no box.|back-cracked",
+                "Voice notes sound as if under water.|was-wet",
+            })
+    void whatOnlySoundsLikeItIsNotSuggested(String text, String observation) {
+        assertThat(reader.read(text).suggestions())
+                .noneMatch(s -> s.observation().equals(observation));
     }
 
     @Test
@@ -101,6 +161,8 @@ class ListingReaderTest {
                 .isEqualTo("de");
         assertThat(reader.read("The screen is cracked and it does not charge.").language())
                 .isEqualTo("en");
+        assertThat(reader.read("outer screen dead").language()).isEqualTo("en");
+        assertThat(reader.read("Akku schwach").language()).isEqualTo("de");
     }
 
     @Test

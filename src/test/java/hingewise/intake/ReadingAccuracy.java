@@ -3,10 +3,11 @@ package hingewise.intake;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
- * Prints how well listings are read: for the texts that phrases are written by with every miss, for the held-out ones only the sums, so that
- * nobody is led by them.
+ * Prints how well listings are read: for the texts that phrases are written by with every miss, for the held-out ones
+ * only the sums, so that nobody is led by them.
  */
 final class ReadingAccuracy {
     private ReadingAccuracy() {}
@@ -22,12 +23,19 @@ final class ReadingAccuracy {
             }
             System.out.println(name + ": " + texts.size() + " texts; " + all.summary());
             for (String language : rules.languages().keySet()) {
-                List<Labelled> some = texts.stream()
-                        .filter(t -> t.language().equals(language))
-                        .toList();
-                System.out.println("  " + language + ": " + some.size() + " texts; "
-                        + Accuracy.of(rules, reader, some).summary());
+                part(rules, reader, language, texts, t -> t.language().equals(language));
+            }
+            if (name.equals(Labelled.HELD_OUT)) {
+                part(rules, reader, "by the first hand", texts, t -> !t.id().startsWith(Labelled.OTHER_HAND));
+                part(rules, reader, "by another hand", texts, t -> t.id().startsWith(Labelled.OTHER_HAND));
             }
         }
+    }
+
+    private static void part(
+            RuleBook rules, ListingReader reader, String label, List<Labelled> texts, Predicate<Labelled> which) {
+        List<Labelled> some = texts.stream().filter(which).toList();
+        System.out.println("  " + label + ": " + some.size() + " texts; "
+                + Accuracy.of(rules, reader, some).summary());
     }
 }

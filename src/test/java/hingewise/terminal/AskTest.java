@@ -39,6 +39,16 @@ class AskTest {
     }
 
     @Test
+    void englishStandsFirstUnlessTheClaimsWereNotedDownInAnotherLanguage() {
+        String both = Ran.shipped("ask", file).out();
+        assertThat(both.indexOf("English")).as(both).isLessThan(both.indexOf("Deutsch"));
+        Ran.shipped(
+                "record", file, "claim", "was-dropped=yes", "--remark", "Ist einmal runtergefallen, sonst geht alles");
+        String german = Ran.shipped("ask", file).out();
+        assertThat(german.indexOf("Deutsch")).as(german).isLessThan(german.indexOf("English"));
+    }
+
+    @Test
     void aReplyIsAnsweredByNumber() throws IOException {
         String first = new ObjectMapper()
                 .readTree(Ran.shipped("ask", file, "--json").out())
