@@ -183,7 +183,7 @@ public final class Planner {
                 .or(() -> options.stream()
                         .filter(o -> saving.contains(o.act()) && o.whole() < stop * (1 - LEAST))
                         .filter(o -> o.whole() <= least * (1 + NEAR))
-                        .max(Comparator.comparingDouble((Option o) -> o.gross() - o.whole())
+                        .max(Comparator.comparingDouble((Option o) -> o.gross() - o.cost() / 2 - o.whole())
                                 .thenComparing(Option::act, Comparator.reverseOrder()))
                         .map(o -> before(o, options, least)));
     }
@@ -195,7 +195,7 @@ public final class Planner {
                 : options.stream()
                         .filter(o -> o.with() == Option.ALONE && o.net() > 0)
                         .filter(o -> o.whole() <= least * (1 + 2 * NEAR))
-                        .max(Comparator.comparingDouble((Option o) -> o.gross() - o.whole())
+                        .max(Comparator.comparingDouble((Option o) -> o.gross() - o.cost() / 2 - o.whole())
                                 .thenComparing(Option::act, Comparator.reverseOrder()))
                         .orElse(first);
     }

@@ -2,7 +2,9 @@ package hingewise.planning;
 
 import hingewise.rulebook.Part;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What to decide on what is known now.
@@ -15,6 +17,19 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
     public Decision {
         parts = List.copyOf(parts);
         causes = Set.copyOf(causes);
+    }
+
+    /** What to do, as an order. */
+    public String order() {
+        return switch (kind) {
+            case ASK_FIRST -> "ask first";
+            case OFFER -> "offer or pass";
+            case REPAIR -> "fit " + parts.stream().map(Part::label).collect(Collectors.joining(", "));
+            case LEAVE -> "order nothing";
+            case SERVICE -> "send it to the maker's repair";
+            case AS_IS -> "sell it as it is, its faults stated";
+            case BREAK -> "break it for parts";
+        };
     }
 
     /** What sort of decision. */
@@ -32,6 +47,11 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
         /** Sell it with its faults stated. */
         AS_IS,
         /** Take it apart and sell what works. */
-        BREAK
+        BREAK;
+
+        /** The word used in JSON. */
+        public String id() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
     }
 }

@@ -17,7 +17,13 @@ record Moments(Set<Moment> now) {
         boolean arrived = diagnosis.readings().used().stream()
                 .map(r -> r.entry().kind())
                 .anyMatch(k -> k == EvidenceKind.LOOK || k == EvidenceKind.METER);
-        return new Moments(arrived ? Set.of(Moment.ARRIVAL, Moment.OPENED) : Set.of(Moment.LISTING));
+        if (!arrived) {
+            return new Moments(Set.of(Moment.LISTING));
+        }
+        return new Moments(
+                diagnosis.readings().sinceRepair().isPresent()
+                        ? Set.of(Moment.ARRIVAL, Moment.OPENED, Moment.AFTER_REPAIR)
+                        : Set.of(Moment.ARRIVAL, Moment.OPENED));
     }
 
     boolean listing() {

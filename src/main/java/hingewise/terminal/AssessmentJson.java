@@ -9,7 +9,9 @@ import hingewise.diagnosis.RankedCause;
 import hingewise.diagnosis.Reason;
 import hingewise.diagnosis.Skipped;
 import hingewise.offer.Appraisal;
+import hingewise.planning.Plan;
 import hingewise.planning.Step;
+import hingewise.rulebook.Part;
 import hingewise.rulebook.RuleBook;
 import java.io.IOException;
 
@@ -27,6 +29,9 @@ final class AssessmentJson {
             json.writeBooleanField("stopped", a.stopped());
             Json.objects(json, "causes", a.diagnosis().causes(), AssessmentJson::cause);
             Json.objects(json, "combinations", a.diagnosis().combinations(), AssessmentJson::combination);
+            json.writeObjectFieldStart("plan");
+            plan(json, a.plan());
+            json.writeEndObject();
             Json.objects(json, "tryFirst", a.tryFirst(), AssessmentJson::step);
             Json.objects(json, "parts", a.parts().order(), PartsJson::line);
             Json.objects(json, "cautions", a.cautions(), AssessmentJson::caution);
@@ -64,6 +69,16 @@ final class AssessmentJson {
     private static void combination(JsonGenerator json, LikelySet set) throws IOException {
         Json.texts(json, "causes", set.causes());
         json.writeNumberField("probability", set.probability());
+    }
+
+    private static void plan(JsonGenerator json, Plan plan) throws IOException {
+        json.writeStringField("decision", plan.decision().kind().id());
+        Json.texts(json, "fits", plan.decision().parts().stream().map(Part::id).toList());
+        json.writeNumberField("worthDoing", plan.worth());
+        json.writeNumberField("decidingNow", plan.now().getAmount());
+        json.writeNumberField("goingOn", plan.expected().getAmount());
+        json.writeNumberField("knowingEverything", plan.knowing().getAmount());
+        json.writeNumberField("standardError", plan.error().getAmount());
     }
 
     private static void step(JsonGenerator json, Step step) throws IOException {

@@ -1,6 +1,7 @@
 package hingewise.terminal;
 
 import hingewise.assessment.Assessment;
+import hingewise.planning.Plan;
 import hingewise.planning.Step;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Observation;
@@ -23,25 +24,31 @@ final class StepSection {
 
     static void write(Page page, RuleBook rules, Assessment assessment, Care care) {
         page.heading("What to try first");
-        List<Step> steps = assessment.tryFirst();
-        if (steps.isEmpty()) {
+        Plan plan = assessment.plan();
+        List<Step> steps = plan.steps();
+        if (!assessment.stopped()) {
+            page.line("At most " + Figures.money(plan.atMost()) + " could still be saved by knowing everything.");
+        }
+        if (!plan.goesOn()) {
             page.line(
                     assessment.stopped()
                             ? "Nothing while work stops, and no question is worth asking."
-                            : "Nothing saves more than it costs: decide on what is known.");
-            return;
+                            : "Nothing is worth its minutes and money any more: "
+                                    + plan.decision().order() + "."
+                                    + (steps.isEmpty() ? "" : " To be surer of the causes all the same:"));
+        } else {
+            page.faint(
+                    0,
+                    "What each is expected to save against deciding now, and net of its minutes, material and risk; the"
+                            + " first is where the plan that looks ahead begins.");
         }
-        page.faint(0, "What each is expected to save against deciding now, and net of its minutes, material and risk.");
         for (int i = 0; i < Math.min(TOLD, steps.size()); i++) {
-            boolean saves = steps.get(i).saves().isPositive();
-            if (!saves && (i == 0 || steps.get(i - 1).saves().isPositive())) {
-                page.line("Nothing " + (i == 0 ? "" : "more ")
-                        + "changes what to decide. To be surer of the causes all the same:");
+            if (i > 0 && i == plan.worth()) {
+                page.line("Nothing more changes what to decide. To be surer of the causes all the same:");
             }
             tell(page, rules, i + 1, steps.get(i), care);
         }
-        List<Step> worthIt =
-                steps.stream().skip(TOLD).filter(s -> s.net().isPositive()).toList();
+        List<Step> worthIt = plan.worthDoing().stream().skip(TOLD).toList();
         if (!worthIt.isEmpty()) {
             page.faint(
                     0,
@@ -61,8 +68,7 @@ final class StepSection {
                 4,
                 "",
                 step.confirmation().kind().id() + " " + step.confirmation().id() + ", "
-                        + Figures.minutes(step.minutes()) + ", " + cost + "; saves " + Figures.money(step.saves())
-                        + ", net " + Figures.money(step.net()));
+                        + Figures.minutes(step.minutes()) + ", " + cost + "; " + saving(step));
         page.hanging(
                 4,
                 "open   ",
@@ -80,6 +86,12 @@ final class StepSection {
         page.hanging(4, "do     ", step.confirmation().how());
         page.hanging(4, "why    ", step.why());
         page.blank();
+    }
+
+    private static String saving(Step step) {
+        return step.together()
+                .map(c -> "together with \"" + c.label() + "\" net " + Figures.money(step.net()))
+                .orElse("saves " + Figures.money(step.saves()) + ", net " + Figures.money(step.net()));
     }
 
     private static <T> String labels(

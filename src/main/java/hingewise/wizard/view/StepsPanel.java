@@ -2,6 +2,7 @@ package hingewise.wizard.view;
 
 import hingewise.assessment.Assessment;
 import hingewise.assessment.Cautions;
+import hingewise.planning.Plan;
 import hingewise.planning.Step;
 import hingewise.rulebook.Caution;
 import hingewise.wizard.model.WizardModel;
@@ -60,12 +61,18 @@ final class StepsPanel extends VBox {
     }
 
     private void steps(Assessment assessment, List<Node> pieces) {
-        List<Step> steps = assessment.tryFirst();
-        if (steps.isEmpty()) {
+        Plan plan = assessment.plan();
+        List<Step> steps = plan.steps();
+        if (!assessment.stopped()) {
+            pieces.add(Ui.text("At most " + Figures.money(plan.atMost()) + " could still be saved.", "muted"));
+        }
+        if (!plan.goesOn()) {
             pieces.add(Ui.text(
                     assessment.stopped()
                             ? "Nothing: a caution stops the work."
-                            : "Nothing is worth its minutes and money now: deciding on what is known costs less.",
+                            : "Nothing is worth its minutes and money any more: "
+                                    + plan.decision().order() + "."
+                                    + (steps.isEmpty() ? "" : " To be surer all the same:"),
                     "muted"));
         }
         for (int i = 0; i < (all ? steps.size() : Math.min(SHOWN, steps.size())); i++) {
@@ -125,13 +132,7 @@ final class StepsPanel extends VBox {
             box.getChildren().add(Ui.cautions(cautions));
         }
         box.getChildren()
-                .addAll(
-                        Ui.text(step.confirmation().how()),
-                        Ui.text(step.why()),
-                        Ui.text(
-                                "Expected to save " + Figures.money(step.saves()) + " against deciding now; "
-                                        + Figures.money(step.net()) + " after its minutes, its cost and its risk.",
-                                "muted"));
+                .addAll(Ui.text(step.confirmation().how()), Ui.text(step.why()), Ui.text(saving(step), "muted"));
         box.getStyleClass().add("details");
         model.rules().ifPresent(rules -> {
             step.askFirst().stream()
@@ -141,6 +142,14 @@ final class StepsPanel extends VBox {
         });
         box.getChildren().add(done(step));
         return box;
+    }
+
+    private static String saving(Step step) {
+        return step.together()
+                .map(c -> "Worth it together with \"" + c.label() + "\": " + Figures.money(step.net())
+                        + " after minutes, cost and risk of both.")
+                .orElse("Expected to save " + Figures.money(step.saves()) + " against deciding now; "
+                        + Figures.money(step.net()) + " after its minutes, its cost and its risk.");
     }
 
     /** The way to record that a step was done; the form keeps what was chosen in it while the list is drawn anew. */
