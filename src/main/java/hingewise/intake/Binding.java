@@ -82,8 +82,8 @@ final class Binding {
                 .orElse(List.of());
         if (after.isPresent() && isPlace(clause, m, after.get())) {
             boolean mine =
-                    before.isPresent() && !headBetween(clause, m, before.get().to(), m.from());
-            return placed(mine ? subject : List.of(), after.get());
+                    before.isPresent() && !headBetween(clause, m, before.get().to(), withAttributes(clause, m));
+            return placed(mine ? subject : before.isPresent() ? List.of() : waiting, after.get());
         }
         if (before.isPresent()) {
             return subject;
@@ -143,8 +143,8 @@ final class Binding {
     /** Whether the part is said to be the place, as in "a crack on the inner screen". */
     private boolean isPlace(Clause clause, Mention m, Group after) {
         for (int i = m.to(); i < Math.min(after.from(), m.to() + PLACE); i++) {
-            if (clause.at(i, roles.of())) {
-                return after.from() - i <= PLACE && noHead(clause, m, i, after.from());
+            if (clause.at(i, roles.of()) && after.from() - i <= PLACE && noHead(clause, m, i, after.from())) {
+                return true;
             }
             if (clause.at(i, roles.and())) {
                 return false;
@@ -175,10 +175,24 @@ final class Binding {
         return false;
     }
 
+    /** Where it begins with what stands right before it, as "black" in "a black spot". */
+    private int withAttributes(Clause clause, Mention m) {
+        int from = m.from();
+        while (from > clause.from() && isHead(clause, m, from - 1)) {
+            from--;
+        }
+        return from;
+    }
+
     /** Whether something else than the mention is said by the word. */
     private boolean isHead(Clause clause, Mention m, int word) {
         return clause.mentions().stream()
                 .anyMatch(o -> o.from() <= word && word < o.to() && !o.overlaps(m) && saysSomething(o));
+    }
+
+    /** Whether phrases have it as their head. */
+    boolean isHead(Mention m) {
+        return m.isInAny(heads);
     }
 
     /** Whether a phrase may turn on it. */

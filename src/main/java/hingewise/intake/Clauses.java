@@ -5,6 +5,9 @@ import java.util.List;
 
 /** Divides words into sentences, and these into clauses. */
 final class Clauses {
+    private static final int LONGEST_HEADING = 2;
+    private static final int LONGEST_ANNOUNCED = 3;
+
     private final Lexicon lexicon;
     private final Roles roles;
 
@@ -39,12 +42,30 @@ final class Clauses {
         List<Clause> clauses = new ArrayList<>();
         int start = 0;
         for (int i = 1; i <= sentence.size(); i++) {
-            if (i == sentence.size() || sentence.get(i).before().endsClause()) {
+            if (i == sentence.size() || sentence.get(i).before().endsClause() && !(isHeading(sentence, start, i))) {
                 divide(sentence, start, i, lexicon.mentions(sentence, start, i), clauses);
                 start = i;
             }
         }
         return clauses;
+    }
+
+    /**
+     * Whether words before a colon belong to what follows: a short heading that names no part, such as "opens: fully",
+     * unless yes or no follows.
+     */
+    private boolean isHeading(List<Word> sentence, int from, int colon) {
+        if (sentence.get(colon).before() != Word.Gap.COLON || colon - from > LONGEST_HEADING) {
+            return false;
+        }
+        int to = colon + 1;
+        while (to < sentence.size() && !sentence.get(to).before().endsClause()) {
+            to++;
+        }
+        return to - colon <= LONGEST_ANNOUNCED
+                && lexicon.mentions(sentence, from, to).stream()
+                        .noneMatch(m -> m.isInAny(roles.topics())
+                                || m.from() == colon && (m.isIn(roles.noWord()) || m.isIn(roles.yesWord())));
     }
 
     /** A stretch without punctuation is divided where a word begins a new clause. */

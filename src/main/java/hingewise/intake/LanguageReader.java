@@ -77,6 +77,14 @@ final class LanguageReader {
         return all.get(announced ? 1 : 0);
     }
 
+    /** Whether it is but a letter that announces an answer, as in "Q. Does it ring? A. It does." */
+    private static boolean isLetter(Sentence sentence) {
+        Clause only = sentence.clauses().get(0);
+        return sentence.clauses().size() == 1
+                && only.size() == 1
+                && only.sentence().get(only.from()).surface().length() == 1;
+    }
+
     /** All that is found, in the order of the text. */
     List<Found> read(List<Word> words) {
         List<Found> found = new ArrayList<>();
@@ -86,7 +94,11 @@ final class LanguageReader {
         }
         SentenceReader.Read earlier = SentenceReader.Read.NOTHING;
         for (int i = 0; i < all.size(); i++) {
-            Optional<Clause> next = all.stream().skip(i + 1L).findFirst().map(LanguageReader::opening);
+            Optional<Clause> next = all.stream()
+                    .skip(i + 1L)
+                    .filter(s -> !isLetter(s))
+                    .findFirst()
+                    .map(LanguageReader::opening);
             earlier = sentences.read(all.get(i), next, earlier);
             found.addAll(earlier.found());
         }

@@ -34,7 +34,8 @@ final class Replies {
             return Reply.UNKNOWN;
         }
         Optional<Mention> first = clause.mentions().stream()
-                .filter(m -> m.from() == clause.from())
+                .filter(m -> m.from() == clause.from() && !m.isIn(roles.too())
+                        || m.from() == clause.from() + 1 && clause.at(clause.from(), roles.too()))
                 .findFirst();
         if (first.isEmpty()) {
             return Reply.NONE;

@@ -103,7 +103,7 @@ final class SentenceReader {
 
         void clause(int i) {
             Clause clause = clauses.get(i);
-            if (clause.at(clause.from(), roles.but())) {
+            if (clause.at(clause.from(), roles.but()) && !clause.groups().isEmpty()) {
                 waiting = List.of();
             }
             heard |= clause.has(roles.hearsay());
@@ -167,7 +167,7 @@ final class SentenceReader {
         }
 
         private void mention(Clause clause, Mention m, boolean turned, double certainty) {
-            if (!binding.mayTurnOn(m) && !m.isInAny(roles.topics())) {
+            if (!binding.isHead(m)) {
                 return;
             }
             List<List<Mention>> of = binding.of(clause, m, waiting, spoken);
@@ -182,7 +182,7 @@ final class SentenceReader {
         private void said(int i, List<Mention> sayings, boolean mute, double certainty) {
             Clause clause = clauses.get(i);
             if (!clause.groups().isEmpty()) {
-                spoken = clause.groups().get(0).each();
+                spoken = Binding.joined(waiting, clause.groups().get(0).each());
             } else if (!waiting.isEmpty()) {
                 spoken = waiting;
             }

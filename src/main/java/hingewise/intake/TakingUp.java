@@ -40,7 +40,7 @@ final class TakingUp {
             return Stream.of();
         }
         return before.mentions().stream().filter(binding::mayTurnOn).flatMap(m -> {
-            boolean denied = denial.count(before, m, List.of()) % 2 == 1;
+            boolean denied = m.denies() || denial.count(before, m, List.of()) % 2 == 1;
             boolean same = too && denied == denies;
             return same || denied != denies ? Stream.of(new Saying(before, m, !same, certainty)) : Stream.of();
         });

@@ -59,6 +59,9 @@ class ListingReaderTest {
                 "Touch: ok|dead-touch-whole=no",
                 "speaker - fine|loudspeaker-silent=no",
                 "Earpiece loud. Mic: works|not-heard-in-calls=no",
+                "opens: fully|does-not-open-flat=no",
+                "Q. Do both screens come on? A. They do.|vibrates-no-image=no",
+                "Inner screen has a black blob in the top corner.|blobs-off-fold=yes",
                 // what was, is not silenced by what it has been so since
                 "The speaker has been silent since I replaced the battery.|loudspeaker-silent=yes",
                 "The speaker has been silent since I replaced the battery.|new-fault-after-closing=yes",
