@@ -119,14 +119,9 @@ public final class Planner {
             options.remove(o);
             options.add(0, o);
         });
+        double plan = first.map(Option::whole).orElse(stop / n);
         return new Prospect(
-                board.best(now),
-                stop / n,
-                first.map(Option::whole).orElse(stop / n),
-                known(),
-                error(),
-                options,
-                first.isPresent());
+                board.best(now), stop / n, plan, Math.min(plan, known(stop / n)), error(), options, first.isPresent());
     }
 
     /** What the acts save by itself where the best decision is one that no cure makes better: what they save for others. */
@@ -261,15 +256,21 @@ public final class Planner {
         return new Pair(any, second, first.net() + more.getOrDefault(second, 0.0));
     }
 
-    /** A share of the worlds says it well enough: it is shown, and nothing is chosen by it. */
-    private double known() {
+    /**
+     * What it would cost if the causes were known. How much that saves is reckoned in a share of the worlds, against the
+     * best decision in the same ones: a bound that is shown, and nothing is chosen by it.
+     */
+    private double known(double stop) {
         Certainty certainty = new Certainty(board.problem);
+        int ending = board.best(now);
         int some = Math.min(KNOWN, now.size());
-        double sum = 0;
+        double saved = board.problem.opening(board.problem.endings().get(ending).opens() & ~now.open());
         for (int i = 0; i < some; i++) {
-            sum += certainty.cost(board.states.state(now.states()[i]), now.open());
+            int state = now.states()[i];
+            saved +=
+                    (board.states.losses(state)[ending] - certainty.cost(board.states.state(state), now.open())) / some;
         }
-        return sum / some;
+        return stop - saved;
     }
 
     private double error() {

@@ -85,7 +85,7 @@ class ShopReaderTest {
         assertThat(read(Files.readString(SHIPPED)
                                 .replace("labour-per-hour: 32.00", "labour-per-hour: much")
                                 .replace("shipping-in: 6.50", "shipping-in: -1")
-                                .replace("spread: .08", "spread: 8"))
+                                .replace("spread: .05", "spread: 5"))
                         .problems())
                 .hasSize(3);
         assertThat(read("format: 1\n").problems())
