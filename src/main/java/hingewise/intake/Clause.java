@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A stretch of a sentence in which one thing is said.
@@ -13,12 +14,30 @@ import java.util.Optional;
  * @param to index just behind its last word
  * @param before what stands before it
  * @param mentions in order
+ * @param over for each word, the mentions that lie over it
  * @param groups the parts named in it, those together that only small words join
  */
-record Clause(List<Word> sentence, int from, int to, Word.Gap before, List<Mention> mentions, List<Group> groups) {
+record Clause(
+        List<Word> sentence,
+        int from,
+        int to,
+        Word.Gap before,
+        List<Mention> mentions,
+        List<List<Mention>> over,
+        List<Group> groups) {
     static Clause of(List<Word> sentence, int from, int to, List<Mention> mentions, Roles roles) {
-        Clause bare = new Clause(sentence, from, to, sentence.get(from).before(), mentions, List.of());
-        return new Clause(sentence, from, to, bare.before, mentions, bare.grouped(roles));
+        List<List<Mention>> over = IntStream.range(from, to)
+                .mapToObj(i -> mentions.stream()
+                        .filter(m -> m.from() <= i && i < m.to())
+                        .toList())
+                .toList();
+        Clause bare = new Clause(sentence, from, to, sentence.get(from).before(), mentions, over, List.of());
+        return new Clause(sentence, from, to, bare.before, mentions, over, bare.grouped(roles));
+    }
+
+    /** The mentions that lie over a word; none outside the clause. */
+    private List<Mention> over(int word) {
+        return word < from || word >= to ? List.of() : over.get(word - from);
     }
 
     /**
@@ -47,11 +66,16 @@ record Clause(List<Word> sentence, int from, int to, Word.Gap before, List<Menti
 
     /** Whether a mention of this set lies over the word. */
     boolean at(int word, int set) {
-        return mentions.stream().anyMatch(m -> m.from() <= word && word < m.to() && m.isIn(set));
+        for (Mention m : over(word)) {
+            if (m.isIn(set)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     boolean mentioned(int word) {
-        return mentions.stream().anyMatch(m -> m.from() <= word && word < m.to());
+        return !over(word).isEmpty();
     }
 
     /** Whether it tells what was; what it was "since", such as a repair, does not make it so. */

@@ -2,6 +2,7 @@ package hingewise.intake;
 
 import hingewise.rulebook.Phrase;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,9 +33,13 @@ final class Matching {
     }
 
     private Stream<Found> claims(Saying saying) {
+        BitSet named = new BitSet();
+        saying.clause().mentions().forEach(m -> named.or(m.sets()));
+        saying.of().forEach(m -> named.or(m.sets()));
         return saying.what().sets().stream()
                 .mapToObj(n -> byHead.getOrDefault(n, List.of()))
                 .flatMap(List::stream)
+                .filter(rule -> rule.mayBeMet(named))
                 .distinct()
                 .flatMap(rule -> match(rule, saying).stream());
     }

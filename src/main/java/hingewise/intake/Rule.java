@@ -24,6 +24,16 @@ record Rule(String about, boolean yes, boolean past, boolean turns, Term head, L
      */
     record Term(Phrase.Mode mode, BitSet any, boolean topic) {}
 
+    /** Whether each term that must be met has an alternative among the sets; a quick look before the parts are bound. */
+    boolean mayBeMet(BitSet named) {
+        for (Term term : rest) {
+            if (term.mode() == Phrase.Mode.PRESENT && !term.any().intersects(named)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     static Stream<Rule> of(String about, Phrases phrases, Phrases.Said said, Lexicon lexicon, Roles roles) {
         boolean past = phrases.past();
         return Stream.concat(
