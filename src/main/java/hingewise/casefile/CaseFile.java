@@ -39,6 +39,19 @@ public record CaseFile(String title, boolean invented, Phone phone, List<Entry> 
                 .toList();
     }
 
+    /** The entry by which the phone was closed, if it was closed after it was last opened. */
+    public Optional<Closed> closed() {
+        Optional<Closed> closed = Optional.empty();
+        for (Entry entry : standing()) {
+            if (entry instanceof Closed c) {
+                closed = Optional.of(c);
+            } else if (entry instanceof Opened) {
+                closed = Optional.empty();
+            }
+        }
+        return closed;
+    }
+
     /**
      * The case as it was once this entry had been recorded.
      *

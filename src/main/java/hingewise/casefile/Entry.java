@@ -3,7 +3,7 @@ package hingewise.casefile;
 import java.time.Instant;
 
 /** One line of a case's timeline. */
-public sealed interface Entry permits Report, Try, Repair, Opened, Closed, Meanwhile, Withdrawal {
+public sealed interface Entry permits Report, Try, Repair, Opened, Closed, Meanwhile, Price, Withdrawal {
     /** Unique within the case. */
     String id();
 

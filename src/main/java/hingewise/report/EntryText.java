@@ -4,6 +4,7 @@ import hingewise.casefile.Closed;
 import hingewise.casefile.Entry;
 import hingewise.casefile.Meanwhile;
 import hingewise.casefile.Opened;
+import hingewise.casefile.Price;
 import hingewise.casefile.Repair;
 import hingewise.casefile.Report;
 import hingewise.casefile.Try;
@@ -55,6 +56,9 @@ public final class EntryText {
             return "closed";
         } else if (entry instanceof Meanwhile m) {
             return "meanwhile: " + label(rules.lapses(), m.what(), Lapse::label);
+        } else if (entry instanceof Price p) {
+            return p.what().id() + ": " + p.amount().getAmount().toPlainString() + " "
+                    + p.amount().getCurrencyUnit().getCode();
         } else if (entry instanceof Withdrawal w) {
             return "withdrawn: entry " + w.withdraws();
         }

@@ -5,6 +5,7 @@ import hingewise.casefile.Closed;
 import hingewise.casefile.Entry;
 import hingewise.casefile.Meanwhile;
 import hingewise.casefile.Opened;
+import hingewise.casefile.Price;
 import hingewise.casefile.Repair;
 import hingewise.casefile.Report;
 import hingewise.casefile.TimelineException;
@@ -28,7 +29,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import org.joda.money.Money;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -46,11 +49,13 @@ import picocli.CommandLine.Parameters;
             "  record CASE opened ACCESS                         how far it was opened",
             "  record CASE closed",
             "  record CASE meanwhile WHAT                        time that may change it",
+            "  record CASE asked|paid AMOUNT CURRENCY            what the phone itself costs",
             "  record CASE withdraw ENTRY                        an entry taken back",
             ""
         })
 final class RecordCommand implements Callable<Integer> {
     private static final String BENCH = "bench";
+    private static final Set<String> SELLERS = Set.of(EvidenceKind.CLAIM.id(), Price.What.ASKED.id());
 
     private final Console console;
     private final Map<String, Kind> kinds = new LinkedHashMap<>();
@@ -70,7 +75,10 @@ final class RecordCommand implements Callable<Integer> {
     @Option(names = "--grade", paramLabel = "GRADE", description = "What kind of parts were fitted.")
     private Optional<String> grade = Optional.empty();
 
-    @Option(names = "--by", paramLabel = "NAME", description = "Who says so; seller for a claim, else bench.")
+    @Option(
+            names = "--by",
+            paramLabel = "NAME",
+            description = "Who says so; seller for a claim or a price asked, else bench.")
     private Optional<String> by = Optional.empty();
 
     @Option(names = "--time", paramLabel = "TIME", description = "When, such as 2026-11-20T10:00:00Z; now if left out.")
@@ -107,8 +115,18 @@ final class RecordCommand implements Callable<Integer> {
                 throw Refusal.badInput(
                         Quoted.of(kind) + " takes nothing more, but here is " + Quoted.of(String.join(" ", what)));
             }
+            before.closed().ifPresent(c -> {
+                throw Refusal.badInput("the phone is closed already (entry " + c.id()
+                        + "); record how far it was opened" + " before it is closed again");
+            });
             return before.with(new Closed(before.nextId(), s.at(), s.by(), s.remark()));
         });
+        for (Price.What price : Price.What.values()) {
+            kinds.put(
+                    price.id(),
+                    (before, s) ->
+                            before.with(new Price(before.nextId(), s.at(), s.by(), price, amount(), s.remark())));
+        }
         kinds.put(
                 "meanwhile",
                 (before, s) -> before.with(new Meanwhile(before.nextId(), s.at(), s.by(), one("WHAT"), s.remark())));
@@ -135,10 +153,8 @@ final class RecordCommand implements Callable<Integer> {
         }
         try {
             Stored before = CaseFileStore.open(file);
-            Stamp stamp = new Stamp(
-                    when(before.caseFile()),
-                    by.orElse(kind.equals(EvidenceKind.CLAIM.id()) ? "seller" : BENCH),
-                    remark);
+            Stamp stamp =
+                    new Stamp(when(before.caseFile()), by.orElse(SELLERS.contains(kind) ? "seller" : BENCH), remark);
             CaseFile after = known.add(before.caseFile(), stamp);
             Course course = Course.of(rules, after);
             CaseFileStore.save(before, after, file);
@@ -202,6 +218,18 @@ final class RecordCommand implements Callable<Integer> {
                     stamp.remark()));
         }
         return after;
+    }
+
+    private Money amount() {
+        if (what.size() != 2) {
+            throw Refusal.badInput(
+                    Quoted.of(kind) + " takes an amount and its currency, as in: " + kind + " 120.00 EUR");
+        }
+        try {
+            return Price.amount(what.get(0), what.get(1));
+        } catch (IllegalArgumentException e) {
+            throw Refusal.badInput(String.valueOf(e.getMessage()));
+        }
     }
 
     private List<String> some(String name) {

@@ -53,6 +53,15 @@ public final class Story {
         return add(new Meanwhile(id(), at(), "bench", what, ""));
     }
 
+    /** In euros. */
+    public Story price(Price.What what, String amount) {
+        return price(what, amount, "EUR");
+    }
+
+    public Story price(Price.What what, String amount, String currency) {
+        return add(new Price(id(), at(), "bench", what, Price.amount(amount, currency), ""));
+    }
+
     public Story withdrawn(String entry) {
         return add(new Withdrawal(id(), at(), "bench", entry, ""));
     }

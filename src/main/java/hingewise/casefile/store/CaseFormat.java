@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import hingewise.casefile.CaseFile;
 import hingewise.casefile.Entry;
 import hingewise.casefile.Phone;
+import hingewise.casefile.Price;
 import hingewise.casefile.TimelineException;
 import hingewise.plain.Quoted;
 import hingewise.plain.Utf8;
@@ -16,10 +17,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The case file format: version 1, JSON in UTF-8. */
+/**
+ * The case file format, JSON in UTF-8. Version 2 has prices; a case without any is written as version 1, which every
+ * program reads.
+ */
 final class CaseFormat {
     private static final String NAME = "hingewise-case";
-    private static final int VERSION = 1;
+    private static final int VERSION = 2;
     private static final List<String> CASE_KEYS = List.of("format", "version", "title", "invented", "phone", "entries");
     private static final List<String> PHONE_KEYS = List.of("family", "label");
     private static final JsonFactory JSON = new JsonFactory();
@@ -111,7 +115,8 @@ final class CaseFormat {
             json.setPrettyPrinter(layout);
             json.writeStartObject();
             json.writeStringField("format", NAME);
-            json.writeNumberField("version", VERSION);
+            json.writeNumberField(
+                    "version", caseFile.entries().stream().anyMatch(Price.class::isInstance) ? VERSION : 1);
             json.writeStringField("title", caseFile.title());
             json.writeBooleanField("invented", caseFile.invented());
             json.writeObjectFieldStart("phone");

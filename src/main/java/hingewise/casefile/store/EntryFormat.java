@@ -5,6 +5,7 @@ import hingewise.casefile.Closed;
 import hingewise.casefile.Entry;
 import hingewise.casefile.Meanwhile;
 import hingewise.casefile.Opened;
+import hingewise.casefile.Price;
 import hingewise.casefile.Repair;
 import hingewise.casefile.Report;
 import hingewise.casefile.Try;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.joda.money.Money;
 
 /** How one entry of the timeline is written: its {@code kind} decides which other keys it has. */
 final class EntryFormat {
@@ -56,6 +58,12 @@ final class EntryFormat {
                 "meanwhile",
                 fields -> allowing(fields, "what")
                         .then((id, at, by, remark) -> new Meanwhile(id, at, by, fields.text("what"), remark)));
+        for (Price.What what : Price.What.values()) {
+            kinds.put(
+                    what.id(),
+                    fields -> allowing(fields, "amount", "currency")
+                            .then((id, at, by, remark) -> new Price(id, at, by, what, amount(fields), remark)));
+        }
         kinds.put(
                 "withdrawal",
                 fields -> allowing(fields, "withdraws")
@@ -91,6 +99,16 @@ final class EntryFormat {
                                     + NearestId.advice(kind, KINDS.keySet()));
         }
         return known.read(fields);
+    }
+
+    private static Money amount(Fields fields) {
+        String number = fields.text("amount");
+        String currency = fields.text("currency");
+        try {
+            return Price.amount(number, currency);
+        } catch (IllegalArgumentException e) {
+            throw fields.source().problem(fields.value("amount").at(), String.valueOf(e.getMessage()));
+        }
     }
 
     private static Entry report(Fields fields, EvidenceKind kind) {
@@ -145,6 +163,10 @@ final class EntryFormat {
         } else if (entry instanceof Meanwhile meanwhile) {
             json.writeStringField("kind", "meanwhile");
             json.writeStringField("what", meanwhile.what());
+        } else if (entry instanceof Price price) {
+            json.writeStringField("kind", price.what().id());
+            json.writeStringField("amount", price.amount().getAmount().toPlainString());
+            json.writeStringField("currency", price.amount().getCurrencyUnit().getCode());
         } else if (entry instanceof Withdrawal withdrawal) {
             json.writeStringField("kind", "withdrawal");
             json.writeStringField("withdraws", withdrawal.withdraws());

@@ -4,6 +4,7 @@ import hingewise.casefile.CaseFile;
 import hingewise.casefile.Closed;
 import hingewise.casefile.Meanwhile;
 import hingewise.casefile.Opened;
+import hingewise.casefile.Price;
 import hingewise.casefile.Repair;
 import hingewise.casefile.Report;
 import hingewise.casefile.TimelineException;
@@ -27,6 +28,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.joda.money.Money;
 
 /**
  * Records what is done to the phone. Each command says whether it was recorded; what cannot stand changes nothing and is
@@ -128,8 +130,32 @@ public final class Recorder {
         return file.with(new Opened(file.nextId(), answers().at(file), answers().by(), access, ""));
     }
 
+    /** A price of the phone itself, as it was written. */
+    public boolean price(Price.What what, String number, String currency) {
+        try {
+            Money amount = Price.amount(number.strip(), currency);
+            return add(
+                    f -> f.with(new Price(f.nextId(), answers().at(f), answers().by(), what, amount, "")));
+        } catch (IllegalArgumentException e) {
+            wizard.say("This was not recorded: " + e.getMessage() + ".");
+            return false;
+        }
+    }
+
+    /** The currency of the shop. */
+    public Optional<String> currency() {
+        return wizard.state().knowledge() instanceof Knowledge.Ready ready
+                ? Optional.of(ready.assessor().shop().currency().getCode())
+                : Optional.empty();
+    }
+
     /** The phone was closed again. */
     public boolean closed() {
+        Optional<Closed> before = file().flatMap(CaseFile::closed);
+        if (before.isPresent()) {
+            wizard.say("This was not recorded: the phone is closed already; record how far it was opened first.");
+            return false;
+        }
         return add(f -> f.with(new Closed(f.nextId(), answers().at(f), answers().by(), "")));
     }
 

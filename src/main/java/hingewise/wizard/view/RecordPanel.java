@@ -1,5 +1,6 @@
 package hingewise.wizard.view;
 
+import hingewise.casefile.Price;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.Grade;
 import hingewise.rulebook.Part;
@@ -18,6 +19,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
@@ -43,6 +45,7 @@ final class RecordPanel extends VBox {
         kinds.put("Closed", this::closing);
         kinds.put("Repaired", this::repair);
         kinds.put("Meanwhile", this::lapses);
+        kinds.put("Price", this::price);
         kinds.keySet()
                 .forEach(kind ->
                         tabs.add(Choices.of("record-" + kind.toLowerCase(Locale.ROOT), kind, () -> choose(kind))));
@@ -120,6 +123,25 @@ final class RecordPanel extends VBox {
                 Ui.button("The phone was closed again", () -> done(recorder().closed()), "accent-button");
         closed.setId("record-closing");
         return Choices.flow(List.of(closed));
+    }
+
+    private Node price() {
+        String currency = recorder().currency().orElse("");
+        TextField amount = new TextField();
+        amount.setId("record-price-amount");
+        amount.setPromptText("120.00");
+        amount.setAccessibleText("Amount in " + currency);
+        return Ui.column(
+                8,
+                Ui.text("What does the phone itself cost, in " + currency + "?", "name"),
+                amount,
+                Choices.flow(List.of(
+                        priced("record-price-asked", "The seller asks this", Price.What.ASKED, amount, currency),
+                        priced("record-price-paid", "This was paid", Price.What.PAID, amount, currency))));
+    }
+
+    private Button priced(String id, String label, Price.What what, TextField amount, String currency) {
+        return Choices.of(id, label, () -> done(recorder().price(what, amount.getText(), currency)));
     }
 
     private Node lapses() {

@@ -44,7 +44,7 @@ class CaseFileRefusalTest {
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
             "hingewise-case" | "other"          | :2:12: the format is "other", not "hingewise-case"; choose a case file of Hingewise
             "hingewise-case" | 3                | :2:12: "format" of the case must be a text in double quotes, but here is the number 3
-            "version": 1     | "version": 7     | :3:13: a newer Hingewise wrote this file (the number 7 as its version, this program reads up to 1); it is left untouched, update Hingewise to open it
+            "version": 1     | "version": 7     | :3:13: a newer Hingewise wrote this file (the number 7 as its version, this program reads up to 2); it is left untouched, update Hingewise to open it
             "version": 1     | "version": 99999999999999999999 | :3:13: a newer Hingewise wrote this file
             "version": 1     | "version": 0     | :3:13: "version" of the case must be a whole number from 1 up, without quotes, but here is the number 0
             "version": 1     | "version": "1"   | :3:13: "version" of the case must be a whole number from 1 up, without quotes, but here is a text
@@ -74,6 +74,10 @@ class CaseFileRefusalTest {
             "look", "about": "b", "answer": "no" | "withdrawal", "about": "e1" | entry 2 has no key "about"
             "look", "about": "b", "answer": "no" | "repair", "grade": "new", "parts": ["a", 3] | "parts" of entry 2 must hold texts, but here is the number 3
             "look", "about": "b", "answer": "no" | "repair", "grade": "new", "parts": "a" | "parts" of entry 2 must be a list in square brackets, but here is a text
+            "look", "about": "b", "answer": "no" | "paid", "amount": "12.345", "currency": "EUR" | the amount is "12.345"; write a number with at most 2 decimals
+            "look", "about": "b", "answer": "no" | "asked", "amount": "12", "currency": "EURO" | the currency "EURO" is not one of ISO 4217; write its code, such as EUR
+            "look", "about": "b", "answer": "no" | "asked", "amount": 12, "currency": "EUR" | "amount" of entry 2 must be a text in double quotes, but here is the number 12
+            "look", "about": "b", "answer": "no" | "paid", "amount": "12" | entry 2 lacks the key "currency"; add it
             11-20T10:00:00Z  | 11-21T10:00:00Z  | :9:3: entry "e2" is dated 2026-11-20T10:00:00Z, before entry "e1"
             "entries": [     | "entries": {     | :8:3: this is not JSON
             "entries": [     | "entries": [ 5,  | entry 1 must be an object in braces, but here is the number 5

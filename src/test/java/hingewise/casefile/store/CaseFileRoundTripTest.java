@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 
 import hingewise.casefile.CaseFile;
 import hingewise.casefile.Phone;
+import hingewise.casefile.Price;
 import hingewise.casefile.Report;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Question;
@@ -65,6 +66,31 @@ class CaseFileRoundTripTest {
                           ]
                         }
                         """);
+    }
+
+    /** An older program reads a case without a price; one with a price it must not take for a whole case. */
+    @Test
+    void onlyACaseWithAPriceIsOfTheSecondVersion() throws IOException {
+        Path file = folder.resolve("case.json");
+        CaseFile before = new CaseFile("Lot 7", true, new Phone("clamshell", ""), List.of());
+        CaseFileStore.write(before, file);
+        assertThat(Files.readString(file)).contains("\"version\" : 1,");
+        CaseFileStore.write(
+                before.with(new Price(
+                        "e1",
+                        Instant.parse("2026-11-20T10:00:00Z"),
+                        "seller",
+                        Price.What.ASKED,
+                        Price.amount("120.50", "EUR"),
+                        "")),
+                file);
+        assertThat(Files.readString(file))
+                .contains(
+                        "\"version\" : 2,",
+                        "\"kind\" : \"asked\"",
+                        "\"amount\" : \"120.50\"",
+                        "\"currency\" : \"EUR\"");
+        assertThat(CaseFileStore.read(file).entries()).hasSize(1);
     }
 
     @Test

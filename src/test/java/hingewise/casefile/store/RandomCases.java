@@ -6,6 +6,7 @@ import hingewise.casefile.Entry;
 import hingewise.casefile.Meanwhile;
 import hingewise.casefile.Opened;
 import hingewise.casefile.Phone;
+import hingewise.casefile.Price;
 import hingewise.casefile.Repair;
 import hingewise.casefile.Report;
 import hingewise.casefile.Try;
@@ -15,6 +16,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.random.RandomGenerator;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 
 /** Cases that no person would write. */
 final class RandomCases {
@@ -40,7 +43,7 @@ final class RandomCases {
 
     private Entry entry(String id, Instant at, List<Entry> earlier) {
         String by = "b" + text();
-        return switch (random.nextInt(9)) {
+        return switch (random.nextInt(10)) {
             case 0 -> new Try(id, at, by, "c" + text(), text());
             case 1 -> new Repair(id, at, by, List.of("p" + text(), "q" + text()), "g" + text(), text());
             case 2 -> new Opened(id, at, by, "a" + text(), text());
@@ -55,6 +58,14 @@ final class RandomCases {
                         .findAny()
                         .<Entry>map(e -> new Withdrawal(id, at, by, e.id(), text()))
                         .orElse(new Closed(id, at, by, text()));
+            case 6 ->
+                new Price(
+                        id,
+                        at,
+                        by,
+                        Price.What.values()[random.nextInt(Price.What.values().length)],
+                        Money.ofMinor(CurrencyUnit.of(random.nextBoolean() ? "EUR" : "JPY"), random.nextInt(1_000_000)),
+                        text());
             default ->
                 new Report(
                         id,
