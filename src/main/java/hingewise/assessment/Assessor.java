@@ -1,12 +1,14 @@
 package hingewise.assessment;
 
 import hingewise.casefile.CaseFile;
+import hingewise.casefile.Price;
 import hingewise.costing.OrderLine;
 import hingewise.costing.PartsChooser;
 import hingewise.costing.PartsList;
 import hingewise.costing.PriceBook;
 import hingewise.costing.RepairCosts;
 import hingewise.costing.Shop;
+import hingewise.costing.Terms;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.diagnosis.Diagnostician;
 import hingewise.offer.Appraisal;
@@ -65,7 +67,7 @@ public final class Assessor {
         String family = file.phone().family();
         RepairCosts costs = new RepairCosts(rules, prices, shop, file.phone());
         PartsList parts = new PartsChooser(rules, costs).choose(diagnosis);
-        Plan plan = new Planning(rules, costs, diagnosis).plan();
+        Plan plan = new Planning(rules, costs, diagnosis, Terms.of(file, shop)).plan();
         List<Caution> brought = Cautions.broughtBy(rules, diagnosis);
         if (brought.stream().anyMatch(Caution::stops)) {
             plan = plan.with(s -> s.confirmation().kind() == Confirmation.Kind.QUESTION);
@@ -86,12 +88,16 @@ public final class Assessor {
      * The money of an assessed case: what may be paid for the phone, and how its routes compare. It takes longer than all
      * the rest, so it is asked for by itself.
      *
-     * @param asked what is asked for the phone
+     * @param asked what is asked for the phone; if it is empty, the last price asked that its case tells
      * @throws hingewise.costing.MixedCurrencyException if an amount is in a currency for which the shop has no rate
      */
     public Appraisal appraise(Assessment assessment, Optional<Money> asked) {
         return new Appraiser(rules, prices, shop)
-                .appraise(assessment.file(), assessment.diagnosis(), asked, assessment.stopped());
+                .appraise(
+                        assessment.file(),
+                        assessment.diagnosis(),
+                        asked.or(() -> Price.last(assessment.file(), Price.What.ASKED)),
+                        assessment.stopped());
     }
 
     /** What the case itself brings up before what comes with the proposals, and what stops the work before all else. */

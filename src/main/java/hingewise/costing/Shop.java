@@ -51,7 +51,13 @@ public record Shop(
      * @param margin least profit that is wanted of a phone
      * @param lossLimit most chance that a phone ends in a loss, in .001–.999
      */
-    public record Buying(Money shippingIn, BigDecimal importTax, Money margin, BigDecimal lossLimit) {}
+    public record Buying(Money shippingIn, BigDecimal importTax, Money margin, BigDecimal lossLimit) {
+        /** What is spent at a price until the phone is here. */
+        public Money spent(Money price) {
+            return price.plus(price.multipliedBy(importTax, RoundingMode.HALF_EVEN))
+                    .plus(shippingIn);
+        }
+    }
 
     /**
      * Giving a phone back to its seller, unopened.

@@ -8,9 +8,6 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.random.RandomGenerator;
-import java.util.stream.Collectors;
 
 /**
  * What is probably wrong.
@@ -90,12 +87,5 @@ public record Diagnosis(
         causes.forEach(c -> byCause.put(
                 c.cause().id(), byName.getOrDefault(Names.cause(c.cause().id()), 0.0)));
         return byCause;
-    }
-
-    /** Phones as this one may be, drawn jointly, in numbers to reckon with. */
-    public Draws draws(RandomGenerator random, int count) {
-        Set<String> reported =
-                readings.used().stream().map(r -> r.observation().id()).collect(Collectors.toSet());
-        return new Draws(readings.parents(), reported, solution.sample(random, count));
     }
 }

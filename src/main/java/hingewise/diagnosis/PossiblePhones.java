@@ -11,8 +11,12 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.BiPredicate;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +29,7 @@ public final class PossiblePhones {
     private final Network network;
     private final Parents parents;
     private final Map<String, BitSet> columns;
+    private final Set<String> answered;
     private final Map<String, Showing> showing = new HashMap<>();
 
     /**
@@ -41,6 +46,9 @@ public final class PossiblePhones {
         this.network = diagnosis.solver().network();
         this.parents = diagnosis.readings().parents();
         this.columns = diagnosis.solution().columns(new SplittableRandom(seed), count);
+        this.answered = diagnosis.readings().used().stream()
+                .map(r -> r.observation().id())
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /** How many there are. */
@@ -51,6 +59,31 @@ public final class PossiblePhones {
     /** The phones that have a cause now; none for a cause the family cannot have. */
     public BitSet with(String cause) {
         return column(Names.cause(cause));
+    }
+
+    /** The phones to which this happened. */
+    public BitSet after(String history) {
+        return column(Names.history(history));
+    }
+
+    /**
+     * The chance, phone by phone, that an observation shows, in 0–1; given the phone, different observations are
+     * independent. Empty for an observation that was answered before: what is seen next hangs on those answers, see
+     * {@link #showing}.
+     *
+     * @param there the phones that have a cause, by its id, when it is looked at
+     */
+    public Optional<double[]> chances(Observation observation, Function<String, BitSet> there) {
+        if (answered.contains(observation.id())) {
+            return Optional.empty();
+        }
+        double[] absent = new double[count];
+        Arrays.fill(absent, 1 - observation.leak());
+        for (Parents.Parent parent : parents.of(observation.id())) {
+            BitSet in = parent.cause() ? there.apply(parent.id()) : after(parent.id());
+            in.stream().forEach(i -> absent[i] *= 1 - parent.strength());
+        }
+        return Optional.of(Arrays.stream(absent).map(a -> 1 - a).toArray());
     }
 
     private BitSet column(String name) {

@@ -2,14 +2,17 @@ package hingewise.offer;
 
 import hingewise.casefile.CaseFile;
 import hingewise.costing.PriceBook;
-import hingewise.costing.RepairCosts;
+import hingewise.costing.Returns;
 import hingewise.costing.Shop;
+import hingewise.costing.Terms;
 import hingewise.diagnosis.Diagnosis;
+import hingewise.planning.BenchPolicy;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.RuleBook;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
@@ -42,7 +45,8 @@ public final class Appraiser {
     public Appraisal appraise(CaseFile file, Diagnosis diagnosis, Optional<Money> asked, boolean stopped) {
         if (stopped) {
             return new Appraisal(
-                    "Work on this phone stops, so nothing is reckoned. Offer nothing for it until that is dealt with.",
+                    "Work on this phone stops, so nothing is reckoned. Offer nothing for it. First do what the caution says,"
+                            + " record what was done and what is seen then; once that is in order, ask again.",
                     Optional.empty());
         }
         Optional<Shop.Model> model = shop.model(file.phone());
@@ -53,55 +57,52 @@ public final class Appraiser {
                     Optional.empty());
         }
         Returns returns = Returns.of(file, shop);
-        Valuation.Subject subject =
-                new Valuation.Subject(rules, file.phone(), diagnosis, new Ways(diagnosis, SEED), returns.open());
+        Valuation.Subject subject = subject(file, diagnosis, returns);
         return appraise(subject, model.get(), asked.map(shop::in), returns);
     }
 
     /**
-     * What such a phone promises at any price; empty where the shop file does not say what it brings. What is looked at
-     * on arrival is chosen once, at the most to pay without looking.
+     * What such a phone promises at any price; empty where the shop file does not say what it brings. It is for sheets of
+     * many listings, so the bench sheet is not planned for it: it counts on looks on the desk alone, chosen once at the most
+     * to pay without looking, and may promise less than {@link #appraise} says.
      *
      * @throws hingewise.costing.MixedCurrencyException if an amount is in a currency for which the shop has no rate
      */
     public Optional<Promise> promise(CaseFile file, Diagnosis diagnosis) {
         return shop.model(file.phone()).map(model -> {
-            Valuation.Subject subject = new Valuation.Subject(
-                    rules,
-                    file.phone(),
-                    diagnosis,
-                    new Ways(diagnosis, SEED),
-                    Returns.of(file, shop).open());
+            Valuation.Subject subject = subject(file, diagnosis, Returns.of(file, shop));
             Valuation valuation = subject.at(prices, shop, model);
             long around = valuation
                     .deal(Knowledge.none(subject.ways().weights()))
                     .ceiling()
                     .orElse(0);
-            Knowledge knowledge = new Looks(rules, valuation.costs(), diagnosis, subject.ways())
-                    .worthLooking(valuation.choices(), around);
+            Knowledge knowledge = Looks.knowledge(subject.ways().weights(), looks(subject, valuation, around));
             double lossLimit = shop.buying().lossLimit().doubleValue();
             return Promise.of(shop.currency(), valuation.deal(knowledge), lossLimit);
         });
+    }
+
+    private Valuation.Subject subject(CaseFile file, Diagnosis diagnosis, Returns returns) {
+        Bench now = Bench.of(diagnosis, new Ways(diagnosis, SEED));
+        return new Valuation.Subject(rules, file.phone(), diagnosis, now, returns.open());
     }
 
     private Appraisal appraise(Valuation.Subject subject, Shop.Model model, Optional<Money> asked, Returns returns) {
         Valuation valuation = subject.at(prices, shop, model);
         double[] now = subject.ways().weights();
         Deal fixed = valuation.deal(Knowledge.none(now));
-        RepairCosts costs = valuation.costs();
-        Knowledge knowledge = new Looks(rules, costs, subject.diagnosis(), subject.ways())
-                .worthLooking(valuation.choices(), fixed.ceiling().orElse(0));
+        Knowledge knowledge = knowledge(subject, valuation, fixed);
         Deal deal = valuation.deal(knowledge);
         double limit = shop.buying().lossLimit().doubleValue();
         OptionalLong ceiling = deal.ceiling(limit);
         Money price = asked.orElse(money(ceiling.orElse(0)));
-        List<List<Routes.Group>> repairs = valuation.bestRepairs(knowledge);
+        Map<Integer, List<Repair>> repairs = valuation.bestRepairs(knowledge);
         Worth worth = new Worth(
                 money(ceiling),
                 new Bracket(
                         money(fixed.ceiling()),
                         money(deal.ceiling()),
-                        money(fixed.withPerfectInformation().ceiling())),
+                        money(deal.withPerfectInformation(valuation.choices()).ceiling())),
                 money(deal.lossCeiling(limit)),
                 limit,
                 error(valuation, knowledge, subject.ways(), limit),
@@ -111,11 +112,53 @@ public final class Appraiser {
                 routes(valuation, fixed, price, now),
                 returns.closed().stream().toList(),
                 knowledge.looks(),
-                new Movers(subject, prices, shop, model, knowledge, repairs)
-                        .of(repairs.stream()
-                                .map(g -> valuation.routes().repair(g).purchase())
+                knowledge.sheet(),
+                new Movers(subject, prices, shop, model, knowledge, groups(repairs))
+                        .of(repairs.values().stream()
+                                .flatMap(List::stream)
+                                .map(Repair::purchase)
                                 .toList()));
         return new Appraisal(Verdict.of(worth, shop.buying().margin()), Optional.of(worth));
+    }
+
+    /**
+     * What is known when the route is chosen, of a phone bought at the most that can be paid without looking: first by a few
+     * looks on the desk, chosen for all that may be the matter; then by the bench sheet, which is planned for what is
+     * complained of, as far as it pays.
+     */
+    private Knowledge knowledge(Valuation.Subject subject, Valuation valuation, Deal fixed) {
+        long around = fixed.ceiling().orElse(0);
+        BenchPolicy guide = BenchPolicy.of(
+                rules,
+                valuation.costs(),
+                subject.diagnosis(),
+                new Terms(Optional.empty(), subject.returnable() ? Optional.of(money(around)) : Optional.empty()));
+        Following following = new Following(
+                guide,
+                subject.now(),
+                shop.currency().getDecimalPlaces(),
+                (known, bench) -> valuation.state(known, bench).expected(around));
+        List<Looks.Look> looks = looks(subject, valuation, around);
+        Knowledge desk = Looks.knowledge(subject.ways().weights(), looks);
+        Knowledge sheet = following.after(looks);
+        // Where nothing of the sheet is left they differ by chance alone: what both look at is drawn.
+        return !sheet.sheet().isEmpty()
+                        && valuation.deal(sheet).profit(around)
+                                > valuation.deal(desk).profit(around)
+                ? sheet
+                : desk;
+    }
+
+    private List<Looks.Look> looks(Valuation.Subject subject, Valuation valuation, long around) {
+        return new Looks(rules, valuation.costs(), subject.diagnosis(), subject.ways())
+                .worthLooking(valuation.choices(), around);
+    }
+
+    private static Map<Integer, List<List<Routes.Group>>> groups(Map<Integer, List<Repair>> repairs) {
+        return repairs.entrySet().stream()
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey,
+                        e -> e.getValue().stream().map(Repair::groups).toList()));
     }
 
     /** From the scatter over batches that were drawn and weighted apart. */

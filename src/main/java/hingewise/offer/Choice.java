@@ -20,9 +20,4 @@ record Choice(String route, long[] proceeds, BitSet refunded) {
     long at(int way, long price) {
         return proceeds[way] + (refunded.get(way) ? price : 0);
     }
-
-    /** The same where it is known which way the phone is. */
-    Choice only(int way) {
-        return new Choice(route, new long[] {proceeds[way]}, refunded.get(way, way + 1));
-    }
 }

@@ -107,8 +107,16 @@ record Deal(List<State> states, BigDecimal importTax, long shippingIn, long marg
         return OptionalLong.of(low);
     }
 
-    /** The same deal with the routes known by which the phone is best served. */
+    /** The same deal where it is known which way the phone is, of all that may be done in any of the states. */
     Deal withPerfectInformation() {
-        return new Deal(states.stream().flatMap(State::apart).toList(), importTax, shippingIn, margin);
+        return withPerfectInformation(List.of());
+    }
+
+    /**
+     * The same deal where it is known which way the phone is: in each the best is done of all that may be done in any of
+     * the states, what leads to it paid for, and of what may be done at once.
+     */
+    Deal withPerfectInformation(List<Choice> atOnce) {
+        return new Deal(Perfect.states(states, atOnce), importTax, shippingIn, margin);
     }
 }

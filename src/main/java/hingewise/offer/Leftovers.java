@@ -189,9 +189,14 @@ final class Leftovers {
         Map<String, BitSet> cured = new LinkedHashMap<>();
         attempt.cures().forEach((cause, chance) -> {
             BitSet in = ways.withCause(cause);
-            in.and(ways.happens(attempt.id() + " cures " + cause, chance));
+            in.and(ways.happens(cures(attempt.id(), cause), chance));
             cured.put(cause, in);
         });
         return cured;
+    }
+
+    /** What it is called that a try cures a cause. */
+    static String cures(String attempt, String cause) {
+        return attempt + " cures " + cause;
     }
 }

@@ -2,6 +2,7 @@ package hingewise.offer;
 
 import hingewise.costing.RepairCosts;
 import hingewise.diagnosis.Diagnosis;
+import hingewise.diagnosis.PossiblePhones;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Moment;
@@ -31,39 +32,60 @@ final class Looks {
         this.ways = ways;
     }
 
-    /** @param yes the chance that it says yes, by way */
-    private record Look(Confirmation confirmation, double[] yes, long cost) {}
+    /**
+     * Something to look at.
+     *
+     * @param yes the chance that it says yes, by way
+     * @param cost in minor units
+     */
+    record Look(Confirmation confirmation, Observation observation, double[] yes, long cost) {
+        private Knowledge after(Knowledge before) {
+            return before.with(confirmation.label(), yes, cost);
+        }
+
+        /** The same as it reads otherwise. */
+        Look reading(double[] otherwise) {
+            return new Look(confirmation, observation, otherwise, cost);
+        }
+    }
+
+    /** What is known after looks. */
+    static Knowledge knowledge(double[] chances, List<Look> looks) {
+        Knowledge knowledge = Knowledge.none(chances);
+        for (Look look : looks) {
+            knowledge = look.after(knowledge);
+        }
+        return knowledge;
+    }
 
     /**
-     * The knowledge that is worth its cost.
+     * The looks that are worth their cost, the one that tells most first.
      *
      * @param price of the phone, for routes that give it back
      */
-    Knowledge worthLooking(List<Choice> choices, long price) {
+    List<Look> worthLooking(List<Choice> choices, long price) {
         Knowledge knowledge = Knowledge.none(ways.weights());
+        List<Look> taken = new ArrayList<>();
         List<Look> left = new ArrayList<>(looks());
         for (int i = 0; i < MOST; i++) {
             double best = value(knowledge, choices, price);
             Optional<Look> found = Optional.empty();
             for (Look look : left) {
-                double value = value(with(knowledge, look), choices, price);
+                double value = value(look.after(knowledge), choices, price);
                 if (value > best) {
                     best = value;
                     found = Optional.of(look);
                 }
             }
             if (found.isEmpty()) {
-                return knowledge;
+                return taken;
             }
-            knowledge = with(knowledge, found.get());
-            Confirmation taken = found.get().confirmation();
-            left.removeIf(l -> l.confirmation().equals(taken));
+            Look look = found.get();
+            knowledge = look.after(knowledge);
+            taken.add(look);
+            left.removeIf(l -> l.confirmation().equals(look.confirmation()));
         }
-        return knowledge;
-    }
-
-    private static Knowledge with(Knowledge knowledge, Look look) {
-        return knowledge.with(look.confirmation().label(), look.yes(), look.cost());
+        return taken;
     }
 
     private static double value(Knowledge knowledge, List<Choice> choices, long price) {
@@ -90,7 +112,7 @@ final class Looks {
     }
 
     private Optional<Look> look(Confirmation c, Observation o) {
-        return ways.saysYes(o, EvidenceKind.LOOK).map(yes -> new Look(c, yes, cost(c)));
+        return ways.reports(o, PossiblePhones.look(o, EvidenceKind.LOOK)).map(yes -> new Look(c, o, yes, cost(c)));
     }
 
     /** Money, minutes, and what it may break. */

@@ -17,7 +17,7 @@ import java.util.function.Function;
 import org.joda.money.Money;
 
 /**
- * Which numbers move the most to pay. One after the other is lowered and raised, everything else staying as it is and
+ * Which numbers move the most to pay, by expected profit and chance of loss together. One after the other is lowered and raised, everything else staying as it is and
  * routes and parts being chosen anew: the resale price by its spread, any other by a quarter, about as far as offers for
  * the same display lie apart (common practice, no source).
  */
@@ -30,7 +30,7 @@ final class Movers {
     private final Shop shop;
     private final Shop.Model model;
     private final Knowledge knowledge;
-    private final List<List<Routes.Group>> repairs;
+    private final Map<Integer, List<List<Routes.Group>>> repairs;
 
     Movers(
             Valuation.Subject subject,
@@ -38,13 +38,13 @@ final class Movers {
             Shop shop,
             Shop.Model model,
             Knowledge knowledge,
-            List<List<Routes.Group>> repairs) {
+            Map<Integer, List<List<Routes.Group>>> repairs) {
         this.subject = subject;
         this.prices = prices;
         this.shop = shop;
         this.model = model;
         this.knowledge = knowledge;
-        this.repairs = repairs;
+        this.repairs = Map.copyOf(repairs);
     }
 
     /** Figures with one number changed. */
@@ -78,7 +78,7 @@ final class Movers {
     private static String sentence(Number n, Money now, Money lower, Money higher) {
         return String.format(
                 Locale.ROOT,
-                "If the %s were %.0f %% higher, the most to pay by expected profit would be %s instead of %s; if it were"
+                "If the %s were %.0f %% higher, the most to pay would be %s instead of %s; if it were"
                         + " as much lower, %s.",
                 n.name(),
                 100 * n.change().doubleValue(),
@@ -94,7 +94,11 @@ final class Movers {
     private Money ceiling(Figures figures) {
         Valuation valuation = subject.at(figures.prices(), figures.shop(), figures.model(), repairs);
         return Money.ofMinor(
-                shop.currency(), valuation.deal(knowledge).ceiling().orElse(0));
+                shop.currency(),
+                valuation
+                        .deal(knowledge)
+                        .ceiling(shop.buying().lossLimit().doubleValue())
+                        .orElse(0));
     }
 
     private List<Number> numbers(List<Purchase> bought) {

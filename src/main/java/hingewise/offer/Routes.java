@@ -1,6 +1,5 @@
 package hingewise.offer;
 
-import hingewise.casefile.Opened;
 import hingewise.costing.Proceeds;
 import hingewise.costing.Purchase;
 import hingewise.costing.Purchasing;
@@ -36,19 +35,19 @@ final class Routes {
     private final Shop.Model model;
     private final Proceeds proceeds;
     private final Ways ways;
+    private final Bench bench;
     private final Set<String> open;
-    private final Diagnosis diagnosis;
     private final Leftovers leftovers;
     private final double[] factors;
 
-    Routes(RuleBook rules, RepairCosts costs, Shop.Model model, Diagnosis diagnosis, Ways ways) {
+    Routes(RuleBook rules, RepairCosts costs, Shop.Model model, Diagnosis diagnosis, Bench bench) {
         this.costs = costs;
         this.shop = costs.shop();
         this.model = model;
         this.proceeds = new Proceeds(costs, model, diagnosis.readings());
-        this.ways = ways;
-        this.diagnosis = diagnosis;
-        this.open = diagnosis.readings().open();
+        this.ways = bench.ways();
+        this.bench = bench;
+        this.open = bench.open();
         this.factors = ways.factors(model.spread().doubleValue());
         this.leftovers = new Leftovers(rules, costs, diagnosis, ways, minor(proceeds.afterFee(model.resale())));
     }
@@ -91,7 +90,7 @@ final class Routes {
                         new Group(components, Optional.empty()),
                         expected(all) - expected(leftovers.cost(components::contains, Map.of(), open))));
         leftovers.tries().stream()
-                .filter(t -> !diagnosis.readings().tried().contains(t.id()))
+                .filter(t -> !bench.tried().contains(t.id()))
                 .forEach(t -> stakes.put(
                         new Group(Set.of(), Optional.of(t)),
                         expected(all) - expected(leftovers.cost(c -> false, leftovers.cured(t), open))));
@@ -133,7 +132,7 @@ final class Routes {
             long bad = minor(shop.badPart().plus(costs.perDay().multipliedBy(o.days())));
             ways.happens(o.part() + " is bad", o.badOnArrival()).stream().forEach(w -> cost[w] += bad);
         });
-        long[] proceeds = working(!opened.isEmpty());
+        long[] proceeds = working(bench.opened() || !opened.isEmpty());
         for (int w = 0; w < cost.length; w++) {
             proceeds[w] -= cost[w];
         }
@@ -151,7 +150,9 @@ final class Routes {
         long[] asIs = asIs();
         return Stream.of(
                         model.service().map(s -> service(s, asIs)),
-                        shop.returns().filter(r -> returnable).map(r -> returning(r, asIs)),
+                        shop.returns()
+                                .filter(r -> returnable && !bench.opened())
+                                .map(r -> returning(r, asIs)),
                         Optional.of(new Choice(Route.AS_IS.id(), asIs)),
                         Optional.of(new Choice(Route.BREAK.id(), broken())))
                 .flatMap(Optional::stream)
@@ -165,11 +166,11 @@ final class Routes {
             after.and(ways.happens("refused after " + history, chance.doubleValue()));
             refused.or(after);
         });
-        if (!open.isEmpty() || opened()) {
+        if (bench.opened()) {
             refused.or(ways.happens("refused as opened", service.refusesOpened().doubleValue()));
         }
         long[] left = leftovers.cost(service.renews()::contains, Map.of(), Set.of());
-        long[] proceeds = working(false);
+        long[] proceeds = working(bench.opened());
         long done = minor(
                 service.quote().plus(service.shipping()).plus(costs.perDay().multipliedBy(service.days())));
         long not = minor(
@@ -188,12 +189,6 @@ final class Routes {
             proceeds[w] = accepted.get(w) ? -shipping : asIs[w];
         }
         return new Choice(Route.RETURN.id(), proceeds, accepted);
-    }
-
-    /** Whether the phone was opened here before. */
-    boolean opened() {
-        return diagnosis.readings().happenings().stream()
-                .anyMatch(h -> h.entry() instanceof Opened || h.entry() instanceof hingewise.casefile.Repair);
     }
 
     /** What a phone brings that works. */

@@ -1,8 +1,6 @@
 package hingewise.offer;
 
 import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** What may be known when a route is chosen, and what can be done then. */
 final class State {
@@ -86,15 +84,5 @@ final class State {
             }
         }
         return sum;
-    }
-
-    /** A state for each way the phone may be: what perfect information would be. */
-    Stream<State> apart() {
-        return IntStream.range(0, chances.length)
-                .filter(w -> chances[w] > 0)
-                .mapToObj(w -> new State(
-                        new double[] {chances[w]},
-                        choices.stream().map(c -> c.only(w)).toList(),
-                        spent));
     }
 }

@@ -18,11 +18,17 @@ final class Verdict {
                 .map(r -> " As things stand the best route is: " + r.route().label() + ".")
                 .orElse("");
         if (!worth.asked()) {
-            return "Offer at most " + text(most) + "." + best;
+            return "Offer at most " + text(most) + "." + best + counts(worth);
         }
         return worth.price().isGreaterThan(most)
-                ? "Do not buy at " + text(worth.price()) + ": offer at most " + text(most) + "."
-                : "Worth buying at " + text(worth.price()) + ", up to " + text(most) + "." + best;
+                ? "Do not buy at " + text(worth.price()) + ": offer at most " + text(most) + "." + counts(worth)
+                : "Worth buying at " + text(worth.price()) + ", up to " + text(most) + "." + best + counts(worth);
+    }
+
+    private static String counts(Worth worth) {
+        return worth.countsOn()
+                .map(c -> " That counts on this before the route is chosen: " + c + ".")
+                .orElse("");
     }
 
     private static String text(Money money) {

@@ -1,13 +1,15 @@
 package hingewise.offer;
 
 import hingewise.diagnosis.Diagnosis;
-import hingewise.diagnosis.Draws;
+import hingewise.diagnosis.PossiblePhones;
 import hingewise.diagnosis.RankedCause;
-import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Observation;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.SplittableRandom;
@@ -26,14 +28,16 @@ final class Ways {
     private static final int ROUNDS = 20;
 
     private final Diagnosis diagnosis;
-    private final Draws draws;
+    private final PossiblePhones phones;
     private final long seed;
     private final double[] weights;
+    private final Map<String, BitSet> changed;
 
     Ways(Diagnosis diagnosis, long seed) {
         this.diagnosis = diagnosis;
         this.seed = seed;
-        this.draws = diagnosis.draws(new SplittableRandom(seed), BATCHES * IN_A_BATCH);
+        this.phones = diagnosis.possiblePhones(BATCHES * IN_A_BATCH, seed);
+        this.changed = Map.of();
         this.weights = new double[count()];
         List<RankedCause> undecided = diagnosis.causes().stream()
                 .sorted(Comparator.comparingDouble((RankedCause c) -> -c.probability() * (1 - c.probability())))
@@ -44,8 +48,23 @@ final class Ways {
         }
     }
 
+    private Ways(Ways before, Map<String, BitSet> changed) {
+        this.diagnosis = before.diagnosis;
+        this.seed = before.seed;
+        this.phones = before.phones;
+        this.weights = before.weights;
+        this.changed = Map.copyOf(changed);
+    }
+
+    /** The same after something was done to the phone: the ways that have some causes by now. */
+    Ways with(Map<String, BitSet> causes) {
+        Map<String, BitSet> all = new HashMap<>(changed);
+        all.putAll(causes);
+        return new Ways(this, all);
+    }
+
     int count() {
-        return draws.count();
+        return phones.count();
     }
 
     /** Their chances; they sum to 1. */
@@ -60,16 +79,45 @@ final class Ways {
         return own;
     }
 
+    /** The ways that have a cause by now. */
     BitSet withCause(String cause) {
-        return draws.withCause(cause);
+        BitSet now = changed.get(cause);
+        return (BitSet) (now == null ? phones.with(cause) : now).clone();
     }
 
     BitSet afterHistory(String history) {
-        return draws.afterHistory(history);
+        return (BitSet) phones.after(history).clone();
     }
 
-    Optional<double[]> saysYes(Observation observation, EvidenceKind kind) {
-        return draws.saysYes(observation, kind);
+    /**
+     * The chance, by way, that an observation shows that was never looked at; empty for one that was, see {@link
+     * #showing}.
+     */
+    Optional<double[]> shows(Observation observation) {
+        return phones.chances(observation, this::withCause);
+    }
+
+    /** The chance, by way, that a look reports an observation that was never looked at; empty for one that was. */
+    Optional<double[]> reports(Observation observation, PossiblePhones.Look look) {
+        return shows(observation)
+                .map(shows -> Arrays.stream(shows)
+                        .map(s -> s * look.ifSo() + (1 - s) * look.ifNot())
+                        .toArray());
+    }
+
+    /**
+     * The ways in which an observation shows by now. Whether a cause shows it is drawn once, so that it shows again after a
+     * try that failed.
+     */
+    BitSet showing(String observation) {
+        PossiblePhones.Showing drawn = phones.showing(observation);
+        BitSet showing = (BitSet) drawn.otherwise().clone();
+        drawn.by().forEach((cause, in) -> {
+            BitSet by = withCause(cause);
+            by.and(in);
+            showing.or(by);
+        });
+        return showing;
     }
 
     /** The ways in which something happens that has a chance of its own; in each batch as often as it should. */

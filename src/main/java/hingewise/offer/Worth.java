@@ -18,7 +18,9 @@ import org.joda.money.Money;
  * @param repairCost what repairing here costs, price of the phone not included
  * @param routes best first
  * @param closed why routes that are not there are closed, one sentence each
- * @param looks what would be looked at before the route is chosen
+ * @param looks what is looked at on the desk before the route is chosen, by label; the most to pay counts on it
+ * @param sheet what is then done as the bench sheet says, as far as it pays, by label, what is done in most cases first;
+ *     the most to pay counts on it too
  * @param movers the numbers that move the most to pay, furthest first
  */
 public record Worth(
@@ -33,11 +35,26 @@ public record Worth(
         List<RouteWorth> routes,
         List<String> closed,
         List<String> looks,
+        List<String> sheet,
         List<Mover> movers) {
     public Worth {
         routes = List.copyOf(routes);
         closed = List.copyOf(closed);
         looks = List.copyOf(looks);
+        sheet = List.copyOf(sheet);
         movers = List.copyOf(movers);
+    }
+
+    /** What is done before the route is chosen, in words; empty where it is chosen at once. */
+    public Optional<String> countsOn() {
+        String desk = String.join("; ", looks);
+        String bench = String.join("; ", sheet);
+        if (desk.isEmpty() && bench.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                bench.isEmpty()
+                        ? desk
+                        : (desk.isEmpty() ? "" : desk + "; then ") + "by the bench sheet, as it turns out: " + bench);
     }
 }

@@ -5,6 +5,7 @@ import hingewise.casefile.Repair;
 import hingewise.costing.Proceeds;
 import hingewise.costing.RepairCosts;
 import hingewise.costing.Shop;
+import hingewise.costing.Terms;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.rulebook.Part;
 import java.math.BigDecimal;
@@ -18,16 +19,21 @@ import org.joda.money.Money;
 
 /**
  * What can be done with a phone instead of repairing it here: the maker's repair, selling it as it is, breaking it for its
- * parts. A plain model beside that of the offer: expected amounts, and causes of one component each take off its worth.
+ * parts, giving it back to its seller, not buying it. A plain model beside that of the offer: expected amounts, and causes of one component each take off its worth.
  */
 final class Alternatives {
     private final RepairCosts costs;
     private final Diagnosis diagnosis;
+    private final Terms terms;
+    private final boolean here;
     private final Money nothing;
 
-    Alternatives(RepairCosts costs, Diagnosis diagnosis) {
+    /** @param here whether the phone is here; else it is only listed */
+    Alternatives(RepairCosts costs, Diagnosis diagnosis, Terms terms, boolean here) {
         this.costs = costs;
         this.diagnosis = diagnosis;
+        this.terms = terms;
+        this.here = here;
         this.nothing = Money.zero(costs.shop().currency());
     }
 
@@ -62,6 +68,11 @@ final class Alternatives {
                 }
                 all.add(service(s, asIs, false));
             });
+            costs.shop()
+                    .returns()
+                    .filter(r -> here && !opened())
+                    .ifPresent(r -> terms.refund().ifPresent(price -> all.add(returning(r, price, best, asIs))));
+            terms.asked().filter(price -> !here).ifPresent(price -> all.add(passing(price, best)));
         });
         return all;
     }
@@ -106,5 +117,30 @@ final class Alternatives {
                 service.renews(),
                 false,
                 unopened);
+    }
+
+    /** Whatever else is done with it is only worth it if it leaves the margin beyond what the phone costs. */
+    private Alternative passing(Money price, Money best) {
+        Shop.Buying buying = costs.shop().buying();
+        Money less = best.minus(buying.spent(price)).minus(buying.margin());
+        return new Alternative(Decision.Kind.PASS, less.isNegative() ? nothing : less, Map.of(), Set.of(), true, true);
+    }
+
+    /** If the seller refuses, it is not sent, and is sold as it is. */
+    private static Alternative returning(Shop.Returning returning, Money price, Money best, Alternative asIs) {
+        BigDecimal taken = returning.accepted();
+        BigDecimal refused = BigDecimal.ONE.subtract(taken);
+        Map<String, Money> less = new HashMap<>();
+        asIs.less().forEach((c, m) -> less.put(c, m.multipliedBy(refused, RoundingMode.HALF_EVEN)));
+        return new Alternative(
+                Decision.Kind.RETURN,
+                best.minus(price)
+                        .plus(returning.shipping())
+                        .multipliedBy(taken, RoundingMode.HALF_EVEN)
+                        .plus(asIs.cost().multipliedBy(refused, RoundingMode.HALF_EVEN)),
+                less,
+                Set.of(),
+                true,
+                true);
     }
 }

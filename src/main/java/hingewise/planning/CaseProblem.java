@@ -1,6 +1,7 @@
 package hingewise.planning;
 
 import hingewise.costing.RepairCosts;
+import hingewise.costing.Terms;
 import hingewise.decision.Act;
 import hingewise.decision.Cure;
 import hingewise.decision.Ending;
@@ -57,14 +58,20 @@ final class CaseProblem {
     private final List<Decision> decisions = new ArrayList<>();
     private final Problem problem;
 
-    CaseProblem(RuleBook rules, RepairCosts costs, Diagnosis diagnosis, PossiblePhones phones) {
+    CaseProblem(
+            RuleBook rules,
+            RepairCosts costs,
+            Diagnosis diagnosis,
+            PossiblePhones phones,
+            Moments moments,
+            Terms terms) {
         this.rules = rules;
         this.costs = costs;
         this.diagnosis = diagnosis;
         this.phones = phones;
         this.answered = diagnosis.readings().latest();
-        this.moments = Moments.of(diagnosis);
-        this.alternatives = new Alternatives(costs, diagnosis);
+        this.moments = moments;
+        this.alternatives = new Alternatives(costs, diagnosis, terms, !moments.listing());
         this.counted = count();
         counted.forEach(c -> causes.put(c.id(), causes.size()));
         Packages repairs = new Packages(costs, diagnosis.readings().open(), counted);
@@ -108,6 +115,23 @@ final class CaseProblem {
     /** The confirmation that an act stands for. */
     Confirmation confirmation(int act) {
         return confirmations.get(act);
+    }
+
+    /** The confirmations that acts stand for, by number. */
+    List<Confirmation> confirmations() {
+        return List.copyOf(confirmations);
+    }
+
+    /** The access states that gates stand for, by number. */
+    List<Access> gates() {
+        return List.copyOf(gates);
+    }
+
+    /** The observations that signs stand for, by number. */
+    List<Observation> signs() {
+        return signs.keySet().stream()
+                .map(o -> Objects.requireNonNull(rules.observations().get(o)))
+                .toList();
     }
 
     /** Hands-on minutes of an act from the state the phone is in, opening included. */

@@ -24,11 +24,14 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
         return switch (kind) {
             case ASK_FIRST -> "ask first";
             case OFFER -> "offer or pass";
+            case BUY -> "buy it at the price asked, or for less";
+            case PASS -> "pass at the price asked, which is not expected to leave the margin; offer less or nothing";
             case REPAIR -> "fit " + parts.stream().map(Part::label).collect(Collectors.joining(", "));
             case LEAVE -> "order nothing";
             case SERVICE -> "send it to the maker's repair";
             case AS_IS -> "sell it as it is, its faults stated";
             case BREAK -> "break it for parts";
+            case RETURN -> "return it to the seller, unopened";
         };
     }
 
@@ -36,8 +39,12 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
     public enum Kind {
         /** Nothing is looked at here yet and something is worth asking before an offer. */
         ASK_FIRST,
-        /** Nothing is worth asking any more: offer or pass. */
+        /** Nothing is worth asking any more: offer or pass; no price was asked that could be weighed. */
         OFFER,
+        /** At the price asked it is expected to leave the margin. */
+        BUY,
+        /** At the price asked it is not expected to leave the margin. */
+        PASS,
         /** Fit these parts. */
         REPAIR,
         /** Nothing that could be repaired is likely enough to be worth it: sell it as working once it is tested. */
@@ -47,7 +54,9 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
         /** Sell it with its faults stated. */
         AS_IS,
         /** Take it apart and sell what works. */
-        BREAK;
+        BREAK,
+        /** Give it back to its seller, unopened. */
+        RETURN;
 
         /** The word used in JSON. */
         public String id() {

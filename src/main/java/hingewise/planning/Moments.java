@@ -17,9 +17,11 @@ record Moments(Set<Moment> now) {
         boolean arrived = diagnosis.readings().used().stream()
                 .map(r -> r.entry().kind())
                 .anyMatch(k -> k == EvidenceKind.LOOK || k == EvidenceKind.METER);
-        if (!arrived) {
-            return new Moments(Set.of(Moment.LISTING));
-        }
+        return arrived ? here(diagnosis) : new Moments(Set.of(Moment.LISTING));
+    }
+
+    /** The phone is here, whether or not anybody has looked. */
+    static Moments here(Diagnosis diagnosis) {
         return new Moments(
                 diagnosis.readings().sinceRepair().isPresent()
                         ? Set.of(Moment.ARRIVAL, Moment.OPENED, Moment.AFTER_REPAIR)

@@ -1,6 +1,7 @@
 package hingewise.planning;
 
 import hingewise.costing.RepairCosts;
+import hingewise.costing.Terms;
 import hingewise.decision.Option;
 import hingewise.decision.Planner;
 import hingewise.decision.Prospect;
@@ -28,18 +29,32 @@ public final class Planning {
     /** Minutes that looking at anything takes beside its own. */
     private static final double TURNING_TO_IT = 3;
 
-    private static final long PHONES = 1;
-    private static final long THROWS = 2;
+    static final long PHONES = 1;
+    static final long THROWS = 2;
 
     private final RepairCosts costs;
     private final Diagnosis diagnosis;
     private final CaseProblem problem;
+    private final boolean priced;
     private final Why why;
 
+    /** A case of which no price is known. */
     public Planning(RuleBook rules, RepairCosts costs, Diagnosis diagnosis) {
+        this(rules, costs, diagnosis, Terms.UNKNOWN);
+    }
+
+    /** @param terms what the phone costs, so that not buying it and giving it back are weighed too */
+    public Planning(RuleBook rules, RepairCosts costs, Diagnosis diagnosis, Terms terms) {
         this.costs = costs;
         this.diagnosis = diagnosis;
-        this.problem = new CaseProblem(rules, costs, diagnosis, diagnosis.possiblePhones(Planner.WORLDS, PHONES));
+        this.priced = terms.asked().isPresent() && costs.model().isPresent();
+        this.problem = new CaseProblem(
+                rules,
+                costs,
+                diagnosis,
+                diagnosis.possiblePhones(Planner.WORLDS, PHONES),
+                Moments.of(diagnosis),
+                terms);
         this.why = new Why(rules, diagnosis);
     }
 
@@ -58,10 +73,19 @@ public final class Planning {
 
     private Decision decision(Prospect prospect) {
         if (problem.moments().listing()) {
-            Decision.Kind kind = prospect.goesOn() ? Decision.Kind.ASK_FIRST : Decision.Kind.OFFER;
-            return new Decision(kind, List.of(), Set.of());
+            return new Decision(ofListing(prospect), List.of(), Set.of());
         }
         return problem.decision(prospect.ending());
+    }
+
+    private Decision.Kind ofListing(Prospect prospect) {
+        if (prospect.goesOn()) {
+            return Decision.Kind.ASK_FIRST;
+        }
+        if (problem.decision(prospect.ending()).kind() == Decision.Kind.PASS) {
+            return Decision.Kind.PASS;
+        }
+        return priced ? Decision.Kind.BUY : Decision.Kind.OFFER;
     }
 
     /**

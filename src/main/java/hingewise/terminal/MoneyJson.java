@@ -44,6 +44,7 @@ final class MoneyJson {
         Json.objects(json, "routes", worth.routes(), MoneyJson::route);
         Json.texts(json, "closed", worth.closed());
         Json.texts(json, "looks", worth.looks());
+        Json.texts(json, "sheet", worth.sheet());
         Json.objects(json, "movers", worth.movers(), MoneyJson::mover);
     }
 

@@ -38,9 +38,9 @@ final class MoneySection {
         row(
                 page,
                 money(worth.bracket().ceiling()),
-                worth.looks().isEmpty()
-                        ? "chosen after a look: none on the desk is worth its cost"
-                        : "chosen after: " + String.join("; ", worth.looks()));
+                worth.countsOn()
+                        .map(c -> "chosen after: " + c)
+                        .orElse("chosen at once: nothing to be looked at first is worth its cost"));
         row(page, money(worth.bracket().perfect()), "if it were known which route is best");
         page.line("By chance of loss, at most " + Math.round(100 * worth.lossLimit()) + " %");
         row(page, money(worth.lossCeiling()), "");
@@ -84,7 +84,7 @@ final class MoneySection {
         page.heading("What moves it most");
         movers.stream().limit(MOVERS).forEach(m -> page.hanging(0, "-  ", m.sentence()));
         page.blank();
-        page.line("The most to pay by expected profit if the number were lower, and if it were higher:");
+        page.line("The most to pay if the number were lower, and if it were higher:");
         for (Mover mover : movers) {
             page.hanging(
                     0,

@@ -8,6 +8,8 @@ import hingewise.casefile.Opened;
 import hingewise.casefile.Phone;
 import hingewise.casefile.Report;
 import hingewise.costing.PriceBook;
+import hingewise.costing.RepairCosts;
+import hingewise.costing.Returns;
 import hingewise.costing.Shop;
 import hingewise.costing.csv.PriceBookReader;
 import hingewise.costing.yaml.ShopReader;
@@ -21,8 +23,10 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
@@ -103,6 +107,25 @@ class AppraiserTest {
                 .isLessThanOrEqualTo(amount(worth.bracket().ceiling()));
     }
 
+    /** Not the bracket: where the chance of loss holds the offer down, that is what the numbers move. */
+    @Test
+    void whatMovesItMovesTheMostToPayItself() {
+        Worth worth = worth(PRICES, SHOP);
+        String most = worth.offerCeiling().orElseThrow().getAmount().toPlainString();
+        assertThat(worth.movers()).isNotEmpty().allSatisfy(m -> assertThat(m.sentence())
+                .contains("the most to pay would be ", " instead of " + most + " EUR"));
+    }
+
+    @Test
+    void theVerdictNamesWhatTheCeilingCountsOn() {
+        Worth worth = worth(PRICES, SHOP);
+        String verdict = new Appraiser(RULES, PRICES, SHOP)
+                .appraise(BROKEN_INSIDE, BROKEN, Optional.empty(), false)
+                .verdict();
+        assertThat(worth.countsOn()).isPresent();
+        assertThat(verdict).contains("That counts on this before the route is chosen: " + worth.countsOn().orElse(""));
+    }
+
     @Test
     void aHigherAskingPriceThanTheCeilingIsRefused() {
         Money most = worth(PRICES, SHOP).offerCeiling().orElseThrow();
@@ -121,6 +144,21 @@ class AppraiserTest {
         opened.add(new Opened("o", START, "bench", "board-back-off", ""));
         assertThat(Returns.of(new CaseFile("opened", true, PHONE, opened), SHOP).closed())
                 .isPresent();
+    }
+
+    @Test
+    void whatIsOpenedOnTheBenchIsNotGivenBackAndSellsForLess() {
+        Ways ways = new Ways(BROKEN, 1);
+        Shop.Model model = SHOP.model(PHONE).orElseThrow();
+        RepairCosts costs = new RepairCosts(RULES, PRICES, SHOP, PHONE);
+        Routes closed = new Routes(RULES, costs, model, BROKEN, Bench.of(BROKEN, ways));
+        Routes opened =
+                new Routes(RULES, costs, model, BROKEN, new Bench(ways, Set.of("board-back-off"), true, Set.of()));
+        assertThat(closed.others(true)).extracting(Choice::route).contains(Route.RETURN.id());
+        assertThat(opened.others(true)).extracting(Choice::route).doesNotContain(Route.RETURN.id());
+        long[] before = closed.repair(List.of()).choice().proceeds();
+        long[] after = opened.repair(List.of()).choice().proceeds();
+        assertThat(Arrays.stream(after).sum()).isLessThan(Arrays.stream(before).sum());
     }
 
     @Test

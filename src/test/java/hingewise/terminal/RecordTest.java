@@ -93,6 +93,30 @@ class RecordTest {
     }
 
     @Test
+    void pricesAreRecordedShownAndUsedForTheOffer() throws IOException {
+        done("asked", "150", "EUR", "--time", "2026-11-20T09:00:00Z");
+        done("asked", "140.50", "EUR", "--time", "2026-11-20T09:30:00Z");
+        done("paid", "120.00", "EUR", "--time", "2026-11-20T10:00:00Z");
+        assertThat(Ran.shipped("history", file).out()).contains("asked: 140.50 EUR", "paid: 120.00 EUR");
+        assertThat(Ran.shipped("offer", file).out()).contains("at 140.50 EUR", "Routes, at 140.50 EUR asked");
+        assertThat(Ran.shipped("offer", file, "--asked", "90").out()).contains("Routes, at 90.00 EUR asked");
+
+        refused("the currency \"EURO\" is not one of ISO 4217; write its code, such as EUR", "paid", "12", "EURO");
+        refused("the amount is \"12,50\"; write a number with at most 2 decimals", "paid", "12,50", "EUR");
+        refused("the amount is \"-3\"", "asked", "-3", "EUR");
+        refused("\"paid\" takes an amount and its currency, as in: paid 120.00 EUR", "paid", "120");
+    }
+
+    @Test
+    void aClosedPhoneIsNotClosedAgain() throws IOException {
+        done("opened", "batteries-off", "--time", "2026-11-20T11:00:00Z");
+        done("closed", "--time", "2026-11-20T11:20:00Z");
+        refused("the phone is closed already (entry e2)", "closed", "--time", "2026-11-20T11:30:00Z");
+        done("withdraw", "e2", "--time", "2026-11-20T11:40:00Z");
+        done("closed", "--time", "2026-11-20T11:50:00Z");
+    }
+
+    @Test
     void anEntryThatIsNotThereHasNoEarlierAnswer() {
         assertThat(Ran.shipped("assess", file, "--at", "e1").err()).contains("the case has no entry \"e1\"");
     }

@@ -19,10 +19,9 @@ final class Figures {
         return String.format(Locale.ROOT, "%.0f min", minutes);
     }
 
-    /** An amount with its currency, never parted at a line's end; the euro by its sign, what is lost with a minus before. */
+    /** An amount with the code of its currency, never parted at a line's end; what is lost with a minus before. */
     static String money(Money money) {
-        String code = money.getCurrencyUnit().getCode();
-        return (money.isNegative() ? "\u2212" : "") + (code.equals("EUR") ? "\u20ac" : code) + "\u00a0"
-                + money.getAmount().abs().toPlainString();
+        return (money.isNegative() ? "\u2212" : "") + money.getAmount().abs().toPlainString() + "\u00a0"
+                + money.getCurrencyUnit().getCode();
     }
 }

@@ -53,12 +53,13 @@ final class MoneyPage extends VBox {
     }
 
     private static List<Node> bracket(Worth worth) {
-        String looks =
-                worth.looks().isEmpty() ? "no look on the desk is worth its cost" : String.join("; ", worth.looks());
+        String chosen = worth.countsOn()
+                .map(c -> "if it is chosen after: " + c)
+                .orElse("as well, for nothing to be looked at first is worth its cost");
         return List.of(
                 Ui.text("By expected profit: " + money(worth.bracket().fixed())
                         + " if the route is chosen now and kept; "
-                        + money(worth.bracket().ceiling()) + " if it is chosen after a look (" + looks + "); "
+                        + money(worth.bracket().ceiling()) + " " + chosen + "; "
                         + money(worth.bracket().perfect()) + " if it were known which route is best."),
                 Ui.text("By chance of loss, at most " + Math.round(100 * worth.lossLimit()) + " %: "
                         + money(worth.lossCeiling()) + "."),
@@ -98,11 +99,10 @@ final class MoneyPage extends VBox {
 
     private static VBox tornado(Worth worth) {
         Scale scale = Scale.over(worth.movers().stream().flatMap(m -> Stream.of(m.lower(), m.higher())));
-        double now = worth.bracket().ceiling().map(scale::at).orElse(0.0);
+        double now = worth.offerCeiling().map(scale::at).orElse(0.0);
         List<Node> rows = new ArrayList<>();
         worth.movers().stream().limit(SENTENCES).forEach(m -> rows.add(Ui.text(m.sentence())));
-        rows.add(Ui.text(
-                "The bar is how far the most to pay by expected profit moves; the line is where it stands.", "muted"));
+        rows.add(Ui.text("The bar is how far the most to pay moves; the line is where it stands.", "muted"));
         for (Mover m : worth.movers()) {
             rows.add(Ui.column(
                     0,

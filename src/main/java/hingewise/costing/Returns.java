@@ -1,11 +1,10 @@
-package hingewise.offer;
+package hingewise.costing;
 
 import hingewise.casefile.CaseFile;
 import hingewise.casefile.Entry;
 import hingewise.casefile.Opened;
 import hingewise.casefile.Repair;
 import hingewise.casefile.Report;
-import hingewise.costing.Shop;
 import hingewise.rulebook.EvidenceKind;
 import java.time.Duration;
 import java.util.List;
@@ -16,8 +15,9 @@ import java.util.Optional;
  *
  * @param closed why it cannot; empty if it can
  */
-record Returns(Optional<String> closed) {
-    static Returns of(CaseFile file, Shop shop) {
+public record Returns(Optional<String> closed) {
+    /** The state of a case. */
+    public static Returns of(CaseFile file, Shop shop) {
         if (shop.returns().isEmpty()) {
             return new Returns(Optional.of("The shop file names no terms on which a seller takes a phone back."));
         }
@@ -43,7 +43,8 @@ record Returns(Optional<String> closed) {
                         : Optional.empty());
     }
 
-    boolean open() {
+    /** Whether it can be given back. */
+    public boolean open() {
         return closed.isEmpty();
     }
 }
