@@ -27,7 +27,7 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
             case BUY -> "buy it at the price asked, or for less";
             case PASS -> "pass at the price asked, which is not expected to leave the margin; offer less or nothing";
             case REPAIR -> "fit " + parts.stream().map(Part::label).collect(Collectors.joining(", "));
-            case LEAVE -> "order nothing";
+            case LEAVE -> "fit nothing, test its functions, then sell it";
             case SERVICE -> "send it to the maker's repair";
             case AS_IS -> "sell it as it is, its faults stated";
             case BREAK -> "break it for parts";
