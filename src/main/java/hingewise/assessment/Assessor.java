@@ -100,6 +100,22 @@ public final class Assessor {
                         assessment.stopped());
     }
 
+    /**
+     * The sheet of an assessed case, to work by at the bench. It takes longer than all the rest, so it is asked for by
+     * itself.
+     *
+     * @throws hingewise.costing.MixedCurrencyException if an amount is in a currency for which the shop has no rate
+     */
+    public BenchSheet sheet(Assessment assessment) {
+        RuleBook own = rules.of(assessment.file().phone().family());
+        if (assessment.stopped()) {
+            return BenchSheet.stopped(assessment);
+        }
+        RepairCosts costs = new RepairCosts(own, prices, shop, assessment.file().phone());
+        Terms terms = Terms.of(assessment.file(), shop);
+        return BenchSheet.of(own, assessment, new Planning(own, costs, assessment.diagnosis(), terms).sheet());
+    }
+
     /** What the case itself brings up before what comes with the proposals, and what stops the work before all else. */
     private List<ShownCaution> cautions(List<Caution> brought, Plan plan, List<OrderLine> parts) {
         Stream<Caution> carried = Stream.concat(

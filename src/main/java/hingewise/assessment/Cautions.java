@@ -2,9 +2,11 @@ package hingewise.assessment;
 
 import hingewise.costing.OrderLine;
 import hingewise.diagnosis.Diagnosis;
+import hingewise.planning.Sheet;
 import hingewise.planning.Step;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Caution;
+import hingewise.rulebook.Part;
 import hingewise.rulebook.RuleBook;
 import java.util.Collection;
 import java.util.List;
@@ -24,10 +26,23 @@ public final class Cautions {
 
     /** What comes with fitting a part: with all that has to be opened for it. In the rule book's order. */
     public static List<Caution> of(RuleBook rules, OrderLine line) {
+        return of(rules, line.part());
+    }
+
+    /** The same, of a part that is not on order. */
+    static List<Caution> of(RuleBook rules, Part part) {
         return of(
                 rules,
                 Set.of(),
-                rules.pathTo(line.part().access()).stream().map(Access::id).toList());
+                rules.pathTo(part.access()).stream().map(Access::id).toList());
+    }
+
+    /** What comes with a station of a sheet, as with a step. */
+    static List<Caution> of(RuleBook rules, Sheet.Station station) {
+        return of(
+                rules,
+                station.confirmation().cautions(),
+                station.opens().stream().map(Access::id).toList());
     }
 
     private static List<Caution> of(RuleBook rules, Set<String> own, Collection<String> opens) {

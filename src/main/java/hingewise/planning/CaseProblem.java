@@ -13,14 +13,12 @@ import hingewise.decision.Problem;
 import hingewise.decision.Worlds;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.diagnosis.PossiblePhones;
-import hingewise.diagnosis.RankedCause;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.RuleBook;
-import hingewise.rulebook.Sign;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
@@ -32,6 +30,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.joda.money.Money;
 
@@ -40,7 +39,8 @@ import org.joda.money.Money;
  * looked at in the round of functions. What brings about a cause that does not count costs its repair at once.
  */
 final class CaseProblem {
-    private static final double ASKING_MINUTES = 1;
+    /** What asking for one answer takes. */
+    static final double ASKING_MINUTES = 1;
 
     private final RuleBook rules;
     private final RepairCosts costs;
@@ -72,7 +72,7 @@ final class CaseProblem {
         this.answered = diagnosis.readings().latest();
         this.moments = moments;
         this.alternatives = new Alternatives(costs, diagnosis, terms, !moments.listing());
-        this.counted = count();
+        this.counted = Counted.causes(diagnosis);
         counted.forEach(c -> causes.put(c.id(), causes.size()));
         Packages repairs = new Packages(costs, diagnosis.readings().open(), counted);
         this.packages = repairs.worthWeighing(
@@ -102,14 +102,6 @@ final class CaseProblem {
     /** The causes that count, likeliest first. */
     List<Cause> counted() {
         return counted;
-    }
-
-    /** The observations that must be answered before a confirmation and are not. */
-    List<String> askFirst(Confirmation c) {
-        return c.needs().keySet().stream()
-                .filter(o -> !answered.containsKey(o))
-                .sorted()
-                .toList();
     }
 
     /** The confirmation that an act stands for. */
@@ -148,6 +140,30 @@ final class CaseProblem {
         return decisions.get(ending);
     }
 
+    /** The observation that a sign stands for. */
+    Observation sign(int number) {
+        String id = List.copyOf(signs.keySet()).get(number);
+        return Objects.requireNonNull(rules.observations().get(id));
+    }
+
+    /** What these gates (one bit each) stand for, outermost first. */
+    List<Access> gates(long which) {
+        return IntStream.range(0, gates.size())
+                .filter(g -> (which >>> g & 1) != 0)
+                .mapToObj(gates::get)
+                .toList();
+    }
+
+    /** What must be answered before a confirmation and is not. */
+    List<Sheet.Need> needs(Confirmation c) {
+        return c.needs().entrySet().stream()
+                .filter(n -> !answered.containsKey(n.getKey()))
+                .sorted(Map.Entry.comparingByKey())
+                .flatMap(n -> Optional.ofNullable(rules.observations().get(n.getKey())).stream()
+                        .map(o -> new Sheet.Need(o, n.getValue())))
+                .toList();
+    }
+
     Worlds worlds() {
         long[] present = new long[phones.count()];
         counted.forEach(c -> set(present, phones.with(c.id()), number(c.id())));
@@ -182,24 +198,6 @@ final class CaseProblem {
 
     private static int number(String id, Map<String, Integer> numbers) {
         return Objects.requireNonNull(numbers.get(id));
-    }
-
-    private List<Cause> count() {
-        Set<String> shown = diagnosis.causes().stream()
-                .flatMap(r -> r.cause().signs().stream())
-                .map(Sign::observation)
-                .collect(Collectors.toSet());
-        Set<String> complaints = answered.entrySet().stream()
-                .filter(Map.Entry::getValue)
-                .map(Map.Entry::getKey)
-                .filter(shown::contains)
-                .collect(Collectors.toSet());
-        return diagnosis.causes().stream()
-                .map(RankedCause::cause)
-                .filter(c ->
-                        complaints.isEmpty() || c.signs().stream().anyMatch(s -> complaints.contains(s.observation())))
-                .limit(Problem.MOST_CAUSES)
-                .toList();
     }
 
     private List<Ending> endings() {
@@ -304,11 +302,8 @@ final class CaseProblem {
                 .filter(e -> causes.containsKey(e.getKey()))
                 .map(e -> new Cure(number(e.getKey()), e.getValue()))
                 .toList();
-        List<Need> needs = c.needs().entrySet().stream()
-                .filter(n -> !answered.containsKey(n.getKey()))
-                .sorted(Map.Entry.comparingByKey())
-                .flatMap(n -> Optional.ofNullable(rules.observations().get(n.getKey())).stream()
-                        .map(o -> new Need(look(o, kind, ""), n.getValue(), amount(costs.labour(ASKING_MINUTES)))))
+        List<Need> needs = needs(c).stream()
+                .map(n -> new Need(look(n.observation(), kind, ""), n.answer(), amount(costs.labour(ASKING_MINUTES))))
                 .toList();
         return new Act(
                 c.id(),

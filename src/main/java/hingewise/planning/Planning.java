@@ -4,6 +4,7 @@ import hingewise.costing.RepairCosts;
 import hingewise.costing.Terms;
 import hingewise.decision.Option;
 import hingewise.decision.Planner;
+import hingewise.decision.Policy;
 import hingewise.decision.Prospect;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.rulebook.Access;
@@ -71,18 +72,26 @@ public final class Planning {
                 steps(prospect));
     }
 
-    private Decision decision(Prospect prospect) {
-        if (problem.moments().listing()) {
-            return new Decision(ofListing(prospect), List.of(), Set.of());
-        }
-        return problem.decision(prospect.ending());
+    /** The plan as a sheet to work by, to the end of every branch that is likely enough. It begins with the plan's first step. */
+    public Sheet sheet() {
+        Policy policy = Planner.policy(problem.problem(), problem.worlds(), 0, THROWS, Sheet.LEAST_CHANCE);
+        return SheetMaker.sheet(problem, costs, this::ending, Planner.WORLDS, policy);
     }
 
-    private Decision.Kind ofListing(Prospect prospect) {
-        if (prospect.goesOn()) {
-            return Decision.Kind.ASK_FIRST;
-        }
-        if (problem.decision(prospect.ending()).kind() == Decision.Kind.PASS) {
+    private Decision decision(Prospect prospect) {
+        return problem.moments().listing() && prospect.goesOn()
+                ? new Decision(Decision.Kind.ASK_FIRST, List.of(), Set.of())
+                : ending(prospect.ending());
+    }
+
+    /** What an ending comes to now: before anybody here has looked nothing but buying can be decided. */
+    private Decision ending(int ending) {
+        Decision decision = problem.decision(ending);
+        return problem.moments().listing() ? new Decision(ofListing(decision), List.of(), Set.of()) : decision;
+    }
+
+    private Decision.Kind ofListing(Decision decision) {
+        if (decision.kind() == Decision.Kind.PASS) {
             return Decision.Kind.PASS;
         }
         return priced ? Decision.Kind.BUY : Decision.Kind.OFFER;
@@ -119,7 +128,7 @@ public final class Planning {
                 problem.minutes(option.act()),
                 cost,
                 path.stream().map(Access::id).toList(),
-                problem.askFirst(c),
+                problem.needs(c).stream().map(n -> n.observation().id()).toList(),
                 costs.expected(option.gross()),
                 costs.expected(option.net()),
                 option.with() == Option.ALONE ? Optional.empty() : Optional.of(problem.confirmation(option.with())),

@@ -25,6 +25,9 @@ final class Ascii {
             case '×' -> "x";
             case '€' -> "EUR";
             case '→', '›' -> ">";
+            case '│' -> "|";
+            case '├' -> "+";
+            case '└' -> "`";
             case 'ß' -> "ss";
             default -> "?";
         };

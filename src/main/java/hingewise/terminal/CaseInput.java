@@ -25,6 +25,10 @@ final class CaseInput {
         return new Answered(assessor, assessor.assess(Inputs.caseFile(file)));
     }
 
+    Path file() {
+        return file;
+    }
+
     boolean inventedPrices() {
         return figures.inventedPrices();
     }

@@ -38,6 +38,7 @@ public final class Terminal {
                 .addSubcommand(new HandbookCommand(console))
                 .addSubcommand(new ExplainCommand(console))
                 .addSubcommand(new ExportNetworkCommand(console))
+                .addSubcommand(new SheetCommand(console))
                 .addSubcommand(new NoteCommand(console))
                 .addSubcommand(new ReadCommand(console))
                 .addSubcommand(new AskCommand(console))

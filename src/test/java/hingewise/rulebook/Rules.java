@@ -129,6 +129,30 @@ public final class Rules {
         return this;
     }
 
+    /** After this try, or by this check, these are looked at. */
+    public Rules seenBy(String confirmation, String... observations) {
+        Confirmation c = confirmations.get(confirmation);
+        confirmations.put(
+                confirmation,
+                new Confirmation(
+                        c.id(),
+                        c.kind(),
+                        c.label(),
+                        c.how(),
+                        c.minutes(),
+                        c.cost(),
+                        c.access(),
+                        c.needs(),
+                        Set.of(observations),
+                        c.cures(),
+                        c.damages(),
+                        c.cautions(),
+                        c.moments(),
+                        c.families(),
+                        WHY));
+        return this;
+    }
+
     /** A question to the seller that is settled by its answer to one observation. */
     public Rules question(String id, String observation, Map<String, Boolean> needs, Set<Moment> moments) {
         confirmations.put(

@@ -32,7 +32,7 @@ record Ran(int exit, String out, String err) {
         List<String> all = new ArrayList<>(List.of(arguments));
         all.add("--rules");
         all.add(SMALL_RULES);
-        if (all.get(0).equals("assess")) {
+        if (List.of("assess", "sheet").contains(all.get(0))) {
             all.add("--prices");
             all.add(SMALL_PRICES);
             all.add("--shop");

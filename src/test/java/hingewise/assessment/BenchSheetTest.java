@@ -1,0 +1,147 @@
+package hingewise.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hingewise.casefile.store.CaseFileStore;
+import hingewise.costing.csv.PriceBookReader;
+import hingewise.costing.yaml.ShopReader;
+import hingewise.planning.Sheet;
+import hingewise.rulebook.Confirmation;
+import hingewise.rulebook.RuleBook;
+import hingewise.rulebook.yaml.RuleBookReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+
+/** The sheets of the cases that come with the program. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class BenchSheetTest {
+    private final Assessor assessor = assessor();
+    private List<BenchSheet> sheets = List.of();
+
+    private static Assessor assessor() {
+        RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
+        return new Assessor(
+                rules,
+                PriceBookReader.readShipped(rules).priceBook().orElseThrow(),
+                ShopReader.readShipped(rules).shop().orElseThrow());
+    }
+
+    @BeforeAll
+    void everyCaseHasASheet() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("demo-cases"))) {
+            sheets = files.filter(f -> f.toString().endsWith(".json"))
+                    .sorted()
+                    .map(f -> assessor.sheet(assessor.assess(CaseFileStore.read(f))))
+                    .toList();
+        }
+        assertThat(sheets).hasSizeGreaterThanOrEqualTo(9);
+        assertThat(sheets).filteredOn(s -> s.sheet().isEmpty()).hasSize(1);
+    }
+
+    private static String title(BenchSheet bench) {
+        return bench.assessment().file().title();
+    }
+
+    private Stream<BenchSheet> drawn() {
+        return sheets.stream().filter(s -> s.sheet().isPresent());
+    }
+
+    @Test
+    void aSheetBeginsWithWhatIsToBeTriedFirst() {
+        drawn().forEach(bench -> {
+            Sheet sheet = bench.sheet().orElseThrow();
+            assertThat(sheet.stations().isEmpty())
+                    .as(title(bench))
+                    .isEqualTo(!bench.assessment().plan().goesOn());
+            sheet.stations().stream()
+                    .findFirst()
+                    .ifPresent(s -> assertThat(s.confirmation())
+                            .as(title(bench))
+                            .isEqualTo(bench.assessment().tryFirst().get(0).confirmation()));
+        });
+    }
+
+    @Test
+    void branchesAddUpToTheirStationAndEveryWayLeadsSomewhere() {
+        drawn().forEach(bench -> {
+            Sheet sheet = bench.sheet().orElseThrow();
+            Map<Integer, Double> led = sheet.stations().stream()
+                    .flatMap(s -> s.branches().stream())
+                    .filter(b -> b.way() instanceof Sheet.Way.Go)
+                    .collect(Collectors.groupingBy(
+                            b -> ((Sheet.Way.Go) b.way()).station(), Collectors.summingDouble(Sheet.Branch::chance)));
+            for (Sheet.Station station : sheet.stations()) {
+                double reached = station.number() == 1 ? 1 : led.getOrDefault(station.number(), 0.0);
+                String where = title(bench) + ", station " + station.number();
+                assertThat(station.chance()).as(where).isCloseTo(reached, within(1e-9));
+                assertThat(station.branches().stream()
+                                .mapToDouble(Sheet.Branch::chance)
+                                .sum())
+                        .as(where)
+                        .isCloseTo(station.chance(), within(1e-9));
+                assertThat(station.chance()).as(where).isGreaterThanOrEqualTo(Sheet.LEAST_CHANCE);
+            }
+        });
+    }
+
+    @Test
+    void aSheetIsExpectedToCostAboutWhatThePlanSays() {
+        drawn().forEach(bench -> assertThat(
+                        bench.sheet().orElseThrow().expected().getAmount().doubleValue())
+                .as(title(bench))
+                .isCloseTo(
+                        bench.assessment().plan().expected().getAmount().doubleValue(),
+                        within(.02 * bench.assessment().plan().now().getAmount().doubleValue())));
+    }
+
+    @Test
+    void theSameCaseGetsTheSameSheet() {
+        for (BenchSheet bench :
+                drawn().filter(b -> title(b).startsWith("Dark inside")).toList()) {
+            BenchSheet again = assessor.sheet(assessor.assess(bench.assessment().file()));
+            assertThat(again.sheet()).as(title(bench)).isEqualTo(bench.sheet());
+            assertThat(again.atStations()).as(title(bench)).isEqualTo(bench.atStations());
+            assertThat(again.atEnds()).as(title(bench)).isEqualTo(bench.atEnds());
+        }
+    }
+
+    @Test
+    void everyCautionOfAStationStandsThereOrFurtherUp() {
+        drawn().forEach(bench -> {
+            Sheet sheet = bench.sheet().orElseThrow();
+            for (int i = 0; i < sheet.stations().size(); i++) {
+                int upTo = i;
+                List<String> said = Stream.concat(
+                                bench.assessment().cautions().stream()
+                                        .filter(ShownCaution::brought)
+                                        .map(c -> c.caution().id()),
+                                bench.atStations().subList(0, upTo + 1).stream()
+                                        .flatMap(c -> c.here().stream())
+                                        .map(c -> c.caution().id()))
+                        .toList();
+                assertThat(said)
+                        .as(title(bench))
+                        .doesNotHaveDuplicates()
+                        .containsAll(sheet.stations().get(i).confirmation().cautions());
+            }
+        });
+    }
+
+    @Test
+    void whileWorkStopsThereIsNoSheetAndNothingButQuestions() {
+        BenchSheet stopped =
+                sheets.stream().filter(s -> s.sheet().isEmpty()).findFirst().orElseThrow();
+        assertThat(stopped.assessment().stopped()).isTrue();
+        assertThat(stopped.assessment().tryFirst())
+                .allMatch(s -> s.confirmation().kind() == Confirmation.Kind.QUESTION);
+    }
+}
