@@ -11,10 +11,11 @@ import org.joda.money.Money;
  * @param asked what its seller asks; empty if nobody wrote it down
  * @param refund what he gives back if he takes the phone back; empty if it cannot be given back or what was paid for it is
  *     not known
+ * @param bought whether it was paid for, so that what is asked no longer matters
  */
-public record Terms(Optional<Money> asked, Optional<Money> refund) {
+public record Terms(Optional<Money> asked, Optional<Money> refund, boolean bought) {
     /** Nothing is known of any price. */
-    public static final Terms UNKNOWN = new Terms(Optional.empty(), Optional.empty());
+    public static final Terms UNKNOWN = new Terms(Optional.empty(), Optional.empty(), false);
 
     /**
      * The terms of a case, by the last prices that stand in it.
@@ -25,6 +26,7 @@ public record Terms(Optional<Money> asked, Optional<Money> refund) {
         Optional<Money> paid = Price.last(file, Price.What.PAID).map(shop::in);
         return new Terms(
                 Price.last(file, Price.What.ASKED).map(shop::in),
-                paid.filter(p -> Returns.of(file, shop).open()));
+                paid.filter(p -> Returns.of(file, shop).open()),
+                paid.isPresent());
     }
 }

@@ -65,11 +65,11 @@ public final class Planner {
         if (chance < leastChance) {
             return new Policy.Unplanned(chance, board.end(lot) / lot.size(), board.best(lot));
         }
-        Prospect prospect = new Planner(board, lot).prospect();
-        if (!prospect.goesOn()) {
-            return new Policy.Decide(chance, prospect.stop(), prospect.ending(), board.placed(lot));
+        Optional<Option> first = new Planner(board, lot).weighed().first();
+        if (first.isEmpty()) {
+            return new Policy.Decide(chance, board.end(lot) / lot.size(), board.best(lot), board.placed(lot));
         }
-        int act = prospect.options().get(0).act();
+        int act = first.get().act();
         Move move = board.move(act, lot.open());
         Lot[] lots = board.split(lot, act, move);
         List<Policy.Branch> branches = new ArrayList<>();
@@ -85,6 +85,27 @@ public final class Planner {
     }
 
     private Prospect prospect() {
+        Weighed weighed = weighed();
+        double stop = board.end(now) / now.size();
+        double plan = weighed.first().map(Option::whole).orElse(stop);
+        return new Prospect(
+                board.best(now),
+                stop,
+                plan,
+                Math.min(plan, known(stop)),
+                error(),
+                weighed.options(),
+                weighed.first().isPresent());
+    }
+
+    /**
+     * What can be done.
+     *
+     * @param options what is to be done first at the head, if anything is
+     */
+    private record Weighed(List<Option> options, Optional<Option> first) {}
+
+    private Weighed weighed() {
         double stop = board.end(now);
         double scale = search(-1L, 0).simply(now) / now.size();
         List<Saving> savings = search(-1L, scale).savings(now, stop);
@@ -119,9 +140,7 @@ public final class Planner {
             options.remove(o);
             options.add(0, o);
         });
-        double plan = first.map(Option::whole).orElse(stop / n);
-        return new Prospect(
-                board.best(now), stop / n, plan, Math.min(plan, known(stop / n)), error(), options, first.isPresent());
+        return new Weighed(options, first);
     }
 
     /** What the acts save by itself where the best decision is one that no cure makes better: what they save for others. */

@@ -132,7 +132,8 @@ public final class Appraiser {
                 rules,
                 valuation.costs(),
                 subject.diagnosis(),
-                new Terms(Optional.empty(), subject.returnable() ? Optional.of(money(around)) : Optional.empty()));
+                new Terms(
+                        Optional.empty(), subject.returnable() ? Optional.of(money(around)) : Optional.empty(), true));
         Following following = new Following(
                 guide,
                 subject.now(),

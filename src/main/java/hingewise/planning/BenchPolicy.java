@@ -30,9 +30,6 @@ public record BenchPolicy(
         List<Observation> signs,
         List<Confirmation> acts,
         List<Access> gates) {
-    /** What fewer cases than this share come to is not planned: too few of the phones drawn to plan by. */
-    public static final double LEAST_CHANCE = .05;
-
     public BenchPolicy {
         causes = List.copyOf(causes);
         signs = List.copyOf(signs);
@@ -55,7 +52,7 @@ public record BenchPolicy(
                 terms);
         return new BenchPolicy(
                 problem.problem(),
-                Planner.policy(problem.problem(), problem.worlds(), 0, Planning.THROWS, LEAST_CHANCE),
+                Planner.policy(problem.problem(), problem.worlds(), 0, Planning.THROWS, Sheet.LEAST_CHANCE),
                 problem.counted(),
                 problem.signs(),
                 problem.confirmations(),

@@ -24,7 +24,6 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
         return switch (kind) {
             case ASK_FIRST -> "ask first";
             case OFFER -> "offer or pass";
-            case BUY -> "buy it at the price asked, or for less";
             case PASS -> "pass at the price asked, which is not expected to leave the margin; offer less or nothing";
             case REPAIR -> "fit " + parts.stream().map(Part::label).collect(Collectors.joining(", "));
             case LEAVE -> "fit nothing, test its functions, then sell it";
@@ -39,11 +38,12 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
     public enum Kind {
         /** Nothing is looked at here yet and something is worth asking before an offer. */
         ASK_FIRST,
-        /** Nothing is worth asking any more: offer or pass; no price was asked that could be weighed. */
+        /** Nothing is worth asking any more: offer or pass. */
         OFFER,
-        /** At the price asked it is expected to leave the margin. */
-        BUY,
-        /** At the price asked it is not expected to leave the margin. */
+        /**
+         * At the price asked it is not expected to leave the margin, were nothing wrong with it but what is complained of;
+         * how much less to offer is another question.
+         */
         PASS,
         /** Fit these parts. */
         REPAIR,

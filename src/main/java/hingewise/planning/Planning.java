@@ -36,7 +36,6 @@ public final class Planning {
     private final RepairCosts costs;
     private final Diagnosis diagnosis;
     private final CaseProblem problem;
-    private final boolean priced;
     private final Why why;
 
     /** A case of which no price is known. */
@@ -48,13 +47,12 @@ public final class Planning {
     public Planning(RuleBook rules, RepairCosts costs, Diagnosis diagnosis, Terms terms) {
         this.costs = costs;
         this.diagnosis = diagnosis;
-        this.priced = terms.asked().isPresent() && costs.model().isPresent();
         this.problem = new CaseProblem(
                 rules,
                 costs,
                 diagnosis,
                 diagnosis.possiblePhones(Planner.WORLDS, PHONES),
-                Moments.of(diagnosis),
+                terms.bought() ? Moments.here(diagnosis) : Moments.of(diagnosis),
                 terms);
         this.why = new Why(rules, diagnosis);
     }
@@ -87,14 +85,9 @@ public final class Planning {
     /** What an ending comes to now: before anybody here has looked nothing but buying can be decided. */
     private Decision ending(int ending) {
         Decision decision = problem.decision(ending);
-        return problem.moments().listing() ? new Decision(ofListing(decision), List.of(), Set.of()) : decision;
-    }
-
-    private Decision.Kind ofListing(Decision decision) {
-        if (decision.kind() == Decision.Kind.PASS) {
-            return Decision.Kind.PASS;
-        }
-        return priced ? Decision.Kind.BUY : Decision.Kind.OFFER;
+        return problem.moments().listing() && decision.kind() != Decision.Kind.PASS
+                ? new Decision(Decision.Kind.OFFER, List.of(), Set.of())
+                : decision;
     }
 
     /**

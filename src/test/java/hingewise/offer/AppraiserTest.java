@@ -112,8 +112,10 @@ class AppraiserTest {
     void whatMovesItMovesTheMostToPayItself() {
         Worth worth = worth(PRICES, SHOP);
         String most = worth.offerCeiling().orElseThrow().getAmount().toPlainString();
-        assertThat(worth.movers()).isNotEmpty().allSatisfy(m -> assertThat(m.sentence())
-                .contains("the most to pay would be ", " instead of " + most + " EUR"));
+        assertThat(worth.movers())
+                .isNotEmpty()
+                .allSatisfy(m ->
+                        assertThat(m.sentence()).contains("the most to pay would be ", " instead of " + most + " EUR"));
     }
 
     @Test
@@ -123,7 +125,9 @@ class AppraiserTest {
                 .appraise(BROKEN_INSIDE, BROKEN, Optional.empty(), false)
                 .verdict();
         assertThat(worth.countsOn()).isPresent();
-        assertThat(verdict).contains("That counts on this before the route is chosen: " + worth.countsOn().orElse(""));
+        assertThat(verdict)
+                .contains("That counts on this before the route is chosen: "
+                        + worth.countsOn().orElse(""));
     }
 
     @Test

@@ -55,7 +55,13 @@ class AlternativesTest {
 
     private static Optional<Shop.Service> service(String quote) {
         return Optional.of(new Shop.Service(
-                Shops.eur(quote), Set.of("part of x"), 0, Shops.eur("0"), Shops.eur("5"), new BigDecimal(".9"), Map.of()));
+                Shops.eur(quote),
+                Set.of("part of x"),
+                0,
+                Shops.eur("0"),
+                Shops.eur("5"),
+                new BigDecimal(".9"),
+                Map.of()));
     }
 
     private Plan plan(Shop shop, Story story) {

@@ -90,15 +90,23 @@ class PricesTest {
 
     /** Bought at 60 it brings 100 − 45 − 60, which is less than the margin of 20; at 30 it brings 25. */
     @Test
-    void atThePriceAskedAListingIsBoughtOrPassed() {
+    void atThePriceAskedAListingIsOfferedForOrPassed() {
         assertThat(decided(story())).isEqualTo(Decision.Kind.OFFER);
         assertThat(decided(story().price(Price.What.ASKED, "60"))).isEqualTo(Decision.Kind.PASS);
-        assertThat(decided(story().price(Price.What.ASKED, "30"))).isEqualTo(Decision.Kind.BUY);
+        assertThat(decided(story().price(Price.What.ASKED, "30"))).isEqualTo(Decision.Kind.OFFER);
         assertThat(plan(FAULTY, story().price(Price.What.ASKED, "30"))
                         .now()
                         .getAmount()
                         .doubleValue())
                 .isCloseTo(45, within(5 * 15 / Math.sqrt(Planner.WORLDS)));
+    }
+
+    @Test
+    void onceItIsPaidForNothingIsPassedAndItCanBeGivenBack() {
+        Story paid = story().price(Price.What.ASKED, "60").price(Price.What.PAID, "60");
+        assertThat(decided(paid)).isEqualTo(Decision.Kind.LEAVE);
+        assertThat(decided(story().price(Price.What.ASKED, "60").price(Price.What.PAID, "90")))
+                .isEqualTo(Decision.Kind.RETURN);
     }
 
     @Test

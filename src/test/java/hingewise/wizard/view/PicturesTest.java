@@ -76,6 +76,8 @@ class PicturesTest {
             everySize(window, "record" + end, wrong);
             window.run(() -> ((Button) window.scene().lookup("#record-repaired")).fire());
             everySize(window, "record-repair" + end, wrong);
+            window.run(() -> ((Button) window.scene().lookup("#record-price")).fire());
+            everySize(window, "record-price" + end, wrong);
             window.run(() -> ((Button) window.scene().lookup("#record-away")).fire());
             window.run(() -> {
                 ((Button) window.scene().lookup("#listing")).fire();

@@ -6,6 +6,7 @@ import hingewise.assessment.Assessment;
 import hingewise.assessment.Cautions;
 import hingewise.assessment.ShownCaution;
 import hingewise.casefile.Opened;
+import hingewise.casefile.Price;
 import hingewise.casefile.Report;
 import hingewise.casefile.store.CaseFileStore;
 import hingewise.planning.Step;
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextArea;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -154,6 +156,22 @@ class WithTheMouseTest {
                         Opened.class, o -> assertThat(o.access()).isEqualTo(outermost));
         assertThat(model.state().page()).isEqualTo(page);
         assertThat(robot.lookup("#record-panel").query().isVisible()).isFalse();
+    }
+
+    @Test
+    void aPriceIsRecordedAndABadOneStaysToBeCorrected(FxRobot robot) {
+        window.run(() -> model.openCopy(folder.resolve("demos").resolve("demo.json")));
+        int before = sitting().file().entries().size();
+        robot.clickOn("#record").clickOn("#record-price");
+        robot.clickOn("#record-price-amount").write("12,5").clickOn("#record-price-paid");
+        assertThat(sitting().file().entries()).hasSize(before);
+        assertThat(robot.lookup("#record-panel").query().isVisible()).isTrue();
+        robot.clickOn("#record-price-amount").push(KeyCode.END).eraseText(4).write("120.50");
+        robot.clickOn("#record-price-paid");
+        assertThat(sitting().file().entries()).last().isInstanceOfSatisfying(Price.class, p -> {
+            assertThat(p.what()).isEqualTo(Price.What.PAID);
+            assertThat(p.amount()).hasToString("EUR 120.50");
+        });
     }
 
     @Test
