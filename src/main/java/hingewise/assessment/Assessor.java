@@ -1,7 +1,6 @@
 package hingewise.assessment;
 
 import hingewise.casefile.CaseFile;
-import hingewise.casefile.Price;
 import hingewise.costing.OrderLine;
 import hingewise.costing.PartsChooser;
 import hingewise.costing.PartsList;
@@ -88,16 +87,12 @@ public final class Assessor {
      * The money of an assessed case: what may be paid for the phone, and how its routes compare. It takes longer than all
      * the rest, so it is asked for by itself.
      *
-     * @param asked what is asked for the phone; if it is empty, the last price asked that its case tells
+     * @param asked what is asked for the phone; if it is empty, what its case says was paid, or else was asked
      * @throws hingewise.costing.MixedCurrencyException if an amount is in a currency for which the shop has no rate
      */
     public Appraisal appraise(Assessment assessment, Optional<Money> asked) {
         return new Appraiser(rules, prices, shop)
-                .appraise(
-                        assessment.file(),
-                        assessment.diagnosis(),
-                        asked.or(() -> Price.last(assessment.file(), Price.What.ASKED)),
-                        assessment.stopped());
+                .appraise(assessment.file(), assessment.diagnosis(), asked, assessment.stopped());
     }
 
     /**

@@ -1,6 +1,7 @@
 package hingewise.offer;
 
 import hingewise.casefile.CaseFile;
+import hingewise.casefile.Price;
 import hingewise.costing.PriceBook;
 import hingewise.costing.Returns;
 import hingewise.costing.Shop;
@@ -38,7 +39,7 @@ public final class Appraiser {
     /**
      * The money of a case.
      *
-     * @param asked what is asked for the phone, in the shop's currency
+     * @param asked what is asked for the phone; if it is empty, what its case says was paid, or else was asked
      * @param stopped whether a caution stops the work
      * @throws hingewise.costing.MixedCurrencyException if an amount is in a currency for which the shop has no rate
      */
@@ -58,7 +59,9 @@ public final class Appraiser {
         }
         Returns returns = Returns.of(file, shop);
         Valuation.Subject subject = subject(file, diagnosis, returns);
-        return appraise(subject, model.get(), asked.map(shop::in), returns);
+        Optional<Money> paid = asked.isPresent() ? Optional.empty() : Price.last(file, Price.What.PAID);
+        Optional<Money> wanted = asked.or(() -> Price.last(file, Price.What.ASKED));
+        return appraise(subject, model.get(), wanted.map(shop::in), paid.map(shop::in), returns);
     }
 
     /**
@@ -87,7 +90,8 @@ public final class Appraiser {
         return new Valuation.Subject(rules, file.phone(), diagnosis, now, returns.open());
     }
 
-    private Appraisal appraise(Valuation.Subject subject, Shop.Model model, Optional<Money> asked, Returns returns) {
+    private Appraisal appraise(
+            Valuation.Subject subject, Shop.Model model, Optional<Money> asked, Optional<Money> paid, Returns returns) {
         Valuation valuation = subject.at(prices, shop, model);
         double[] now = subject.ways().weights();
         Deal fixed = valuation.deal(Knowledge.none(now));
@@ -95,7 +99,7 @@ public final class Appraiser {
         Deal deal = valuation.deal(knowledge);
         double limit = shop.buying().lossLimit().doubleValue();
         OptionalLong ceiling = deal.ceiling(limit);
-        Money price = asked.orElse(money(ceiling.orElse(0)));
+        Money price = paid.or(() -> asked).orElse(money(ceiling.orElse(0)));
         Map<Integer, List<Repair>> repairs = valuation.bestRepairs(knowledge);
         Worth worth = new Worth(
                 money(ceiling),
@@ -107,9 +111,12 @@ public final class Appraiser {
                 limit,
                 error(valuation, knowledge, subject.ways(), limit),
                 price,
-                asked.isPresent(),
+                asked.isPresent() && paid.isEmpty(),
+                paid.isPresent(),
                 Spread.of(shop.currency(), valuation.bestRepair(now).cost(), now),
-                routes(valuation, fixed, price, now),
+                routes(valuation, fixed, price, now).stream()
+                        .filter(r -> paid.isEmpty() || r.route() != Route.NOTHING)
+                        .toList(),
                 returns.closed().stream().toList(),
                 knowledge.looks(),
                 knowledge.sheet(),

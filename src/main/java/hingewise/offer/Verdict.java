@@ -8,7 +8,8 @@ final class Verdict {
 
     static String of(Worth worth, Money margin) {
         if (worth.offerCeiling().isEmpty()) {
-            return "Do not buy: even for nothing no route is expected to leave " + text(margin)
+            return (worth.paid() ? "Paid " + text(worth.price()) + ", but even" : "Do not buy: even")
+                    + " for nothing no route is expected to leave " + text(margin)
                     + " with a chance of loss of at most " + Math.round(100 * worth.lossLimit()) + " %.";
         }
         Money most = worth.offerCeiling().get();
@@ -17,6 +18,11 @@ final class Verdict {
                 .findFirst()
                 .map(r -> " As things stand the best route is: " + r.route().label() + ".")
                 .orElse("");
+        if (worth.paid()) {
+            return "Paid " + text(worth.price()) + "; the most to pay "
+                    + (worth.price().isGreaterThan(most) ? "would have been " : "is ") + text(most) + "." + best
+                    + counts(worth);
+        }
         if (!worth.asked()) {
             return "Offer at most " + text(most) + "." + best + counts(worth);
         }

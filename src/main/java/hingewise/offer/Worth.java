@@ -13,8 +13,9 @@ import org.joda.money.Money;
  * @param lossCeiling the most to pay by chance of loss alone; empty where no price is low enough
  * @param lossLimit the shop's limit, in 0–1
  * @param error standard error of the most to pay, from drawing phones instead of weighing all there may be
- * @param price the price of the phone that routes are compared at: the one asked for, or the most to pay
- * @param asked whether it was asked for
+ * @param price the price of the phone that routes are compared at: what was paid or is asked, or the most to pay
+ * @param asked whether it is asked for
+ * @param paid whether it was paid
  * @param repairCost what repairing here costs, price of the phone not included
  * @param routes best first
  * @param closed why routes that are not there are closed, one sentence each
@@ -31,6 +32,7 @@ public record Worth(
         Money error,
         Money price,
         boolean asked,
+        boolean paid,
         Spread repairCost,
         List<RouteWorth> routes,
         List<String> closed,

@@ -38,6 +38,7 @@ final class MoneyJson {
         amount(json, "standardError", worth.error());
         amount(json, "price", worth.price());
         json.writeBooleanField("asked", worth.asked());
+        json.writeBooleanField("paid", worth.paid());
         json.writeObjectFieldStart("repairCost");
         spread(json, worth.repairCost());
         json.writeEndObject();

@@ -54,7 +54,9 @@ final class MoneySection {
 
     private static void routes(Page page, Worth worth) {
         page.heading("Routes, at " + Figures.money(worth.price())
-                + (worth.asked() ? " asked" : worth.offerCeiling().isPresent() ? ", the most to pay" : ""));
+                + (worth.paid()
+                        ? " paid"
+                        : worth.asked() ? " asked" : worth.offerCeiling().isPresent() ? ", the most to pay" : ""));
         page.line("Profit in " + worth.price().getCurrencyUnit()
                 + ": expected; missed in one of ten cases, in half, in nine of ten; chance of loss.");
         for (RouteWorth route : worth.routes()) {

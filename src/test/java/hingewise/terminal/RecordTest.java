@@ -98,6 +98,9 @@ class RecordTest {
         done("asked", "140.50", "EUR", "--time", "2026-11-20T09:30:00Z");
         done("paid", "120.00", "EUR", "--time", "2026-11-20T10:00:00Z");
         assertThat(Ran.shipped("history", file).out()).contains("asked: 140.50 EUR", "paid: 120.00 EUR");
+        assertThat(Ran.shipped("offer", file).out())
+                .contains("Paid 120.00 EUR; the most to pay", "Routes, at 120.00 EUR paid");
+        done("withdraw", "e3", "--time", "2026-11-20T10:30:00Z");
         assertThat(Ran.shipped("offer", file).out()).contains("at 140.50 EUR", "Routes, at 140.50 EUR asked");
         assertThat(Ran.shipped("offer", file, "--asked", "90").out()).contains("Routes, at 90.00 EUR asked");
 
