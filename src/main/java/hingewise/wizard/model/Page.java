@@ -11,5 +11,7 @@ public enum Page {
     /** How the leading causes moved, entry by entry. */
     HISTORY,
     /** What may be paid, how the routes compare, and what that hangs on. */
-    MONEY
+    MONEY,
+    /** The whole plan, to work by at the bench. */
+    SHEET
 }

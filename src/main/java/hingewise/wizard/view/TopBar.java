@@ -46,6 +46,7 @@ final class TopBar extends VBox {
         occasions.getChildren().add(tab("occasion-note", "Parts and note", () -> model.show(Page.NOTE)));
         occasions.getChildren().add(tab("occasion-history", "History", () -> model.show(Page.HISTORY)));
         occasions.getChildren().add(tab("occasion-money", "Money", () -> model.show(Page.MONEY)));
+        occasions.getChildren().add(tab("occasion-sheet", "Bench sheet", () -> model.show(Page.SHEET)));
         this.record = Ui.button("Record …", record, "flat");
         this.record.setId("record");
         this.record.setAccessibleText("Record what was done to the phone");
@@ -112,6 +113,7 @@ final class TopBar extends VBox {
             choose(NOTE, state.page() == Page.NOTE);
             choose(NOTE + 1, state.page() == Page.HISTORY);
             choose(NOTE + 2, state.page() == Page.MONEY);
+            choose(NOTE + 3, state.page() == Page.SHEET);
         });
     }
 

@@ -3,6 +3,7 @@ package hingewise.wizard.view;
 import hingewise.wizard.model.ListingModel;
 import hingewise.wizard.model.Page;
 import hingewise.wizard.model.Saving;
+import hingewise.wizard.model.SheetModel;
 import hingewise.wizard.model.WizardModel;
 import hingewise.wizard.model.WizardState;
 import java.nio.file.Path;
@@ -35,6 +36,7 @@ public final class WizardView extends StackPane {
     private final ScrollPane noteScroll;
     private final ScrollPane historyScroll;
     private final ScrollPane moneyScroll;
+    private final ScrollPane sheetScroll;
     private final MoneyStrip strip;
     private Theme theme;
     private boolean warnedOfClosing;
@@ -57,6 +59,7 @@ public final class WizardView extends StackPane {
         noteScroll = Ui.scrolling(note, "Parts and note");
         historyScroll = Ui.scrolling(history, "History");
         moneyScroll = Ui.scrolling(new MoneyPage(model), "Money");
+        sheetScroll = Ui.scrolling(new SheetPage(new SheetModel(model)), "Bench sheet");
         strip = new MoneyStrip(model);
         main.setBottom(strip);
         main.setTop(Ui.column(0, bar, bands, cautions, record, listing));
@@ -120,6 +123,7 @@ public final class WizardView extends StackPane {
             case NOTE -> noteScroll;
             case HISTORY -> historyScroll;
             case MONEY -> moneyScroll;
+            case SHEET -> sheetScroll;
         };
         strip.setVisible(state.page() != Page.START);
         strip.setManaged(state.page() != Page.START);
@@ -133,7 +137,7 @@ public final class WizardView extends StackPane {
             case START -> start.show(state);
             case QUESTIONS -> questions.show(state);
             case NOTE -> note.show(state);
-            case HISTORY, MONEY -> {
+            case HISTORY, MONEY, SHEET -> {
                 // They follow models of their own.
             }
         }
@@ -155,7 +159,7 @@ public final class WizardView extends StackPane {
         switch (page) {
             case START -> start.focusTitle();
             case QUESTIONS -> questions.focusAnswer();
-            case NOTE, HISTORY, MONEY -> bar.focusTab(page);
+            case NOTE, HISTORY, MONEY, SHEET -> bar.focusTab(page);
         }
     }
 

@@ -72,6 +72,9 @@ class PicturesTest {
             window.run(() -> model.show(Page.MONEY));
             window.run(money::all);
             everySize(window, "money" + end, wrong);
+            window.run(() -> model.show(Page.SHEET));
+            window.run(money::all);
+            everySize(window, "sheet" + end, wrong);
             window.run(() -> ((Button) window.scene().lookup("#record")).fire());
             everySize(window, "record" + end, wrong);
             window.run(() -> ((Button) window.scene().lookup("#record-repaired")).fire());
