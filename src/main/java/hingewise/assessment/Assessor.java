@@ -66,12 +66,14 @@ public final class Assessor {
         String family = file.phone().family();
         RepairCosts costs = new RepairCosts(rules, prices, shop, file.phone());
         PartsList parts = new PartsChooser(rules, costs).choose(diagnosis);
-        Plan plan = new Planning(rules, costs, diagnosis, Terms.of(file, shop)).plan();
         List<Caution> brought = Cautions.broughtBy(rules, diagnosis);
-        if (brought.stream().anyMatch(Caution::stops)) {
-            plan = plan.with(s -> s.confirmation().kind() == Confirmation.Kind.QUESTION);
+        boolean stops = brought.stream().anyMatch(Caution::stops);
+        if (stops) {
             parts = PartsList.NOTHING;
         }
+        Plan plan = new Planning(
+                        rules, costs, diagnosis, Terms.of(file, shop), stops ? Assessor::whileStopped : c -> true)
+                .plan();
         List<ShownCaution> cautions = cautions(brought, plan, parts.order());
         return new Assessment(
                 file,
@@ -109,6 +111,11 @@ public final class Assessor {
         RepairCosts costs = new RepairCosts(own, prices, shop, assessment.file().phone());
         Terms terms = Terms.of(assessment.file(), shop);
         return BenchSheet.of(own, assessment, new Planning(own, costs, assessment.diagnosis(), terms).sheet());
+    }
+
+    /** While work stops it may be asked about, but nobody is asked to move the phone. */
+    private static boolean whileStopped(Confirmation c) {
+        return c.kind() == Confirmation.Kind.QUESTION && c.damages().isEmpty();
     }
 
     /** What the case itself brings up before what comes with the proposals, and what stops the work before all else. */

@@ -43,7 +43,7 @@ final class Certainty {
             return before;
         }
         double best = end(key.state(), key.open());
-        double least = end(key.state() & ~curable, key.open());
+        double least = least(key.state() & ~curable);
         for (int t = 0; t < tries.length; t++) {
             if ((key.done() >>> t & 1) == 0 && (key.state() & cures[t]) != 0) {
                 double cost = tries[t].cost() + problem.opening(paths[t] & ~key.open());
@@ -54,6 +54,15 @@ final class Certainty {
         }
         known.put(key, best);
         return best;
+    }
+
+    /** What the best decision costs at least, whatever is open. */
+    private double least(long state) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Ending ending : problem.endings()) {
+            least = Math.min(least, problem.loss(ending, state));
+        }
+        return least;
     }
 
     private double end(long state, long open) {

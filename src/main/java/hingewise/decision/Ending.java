@@ -5,24 +5,33 @@ import java.util.List;
 /**
  * A decision that ends the case.
  *
- * @param cost paid in any state, opening not included
+ * @param cost paid in any state, opening not included; not below 0
  * @param opens gates (one bit each) that must be open for it; those that are not are opened at their price
  * @param covers causes (one bit each) that it puts right, or that are no longer a concern
- * @param less what each cause takes off the worth of this decision, by number, covered or not; empty for nothing
+ * @param concern share of cases in which what it does not cover is a concern, in 0–1
+ * @param losses what takes off the worth of this decision, covered or not
  * @param unopened whether it is possible only as long as nothing was opened
  */
-public record Ending(String id, double cost, long opens, long covers, List<Double> less, boolean unopened) {
+public record Ending(
+        String id, double cost, long opens, long covers, double concern, List<Loss> losses, boolean unopened) {
     public Ending {
-        less = List.copyOf(less);
+        losses = List.copyOf(losses);
     }
 
     /** One whose worth no cause takes anything off. */
     public Ending(String id, double cost, long opens, long covers, boolean unopened) {
-        this(id, cost, opens, covers, List.of(), unopened);
+        this(id, cost, opens, covers, 1, List.of(), unopened);
     }
 
     /** One that costs the same whatever is the matter. */
     public static Ending flat(String id, double cost, boolean unopened) {
         return new Ending(id, cost, 0, -1L, unopened);
     }
+
+    /**
+     * Lost once if any of these causes (one bit each) is there.
+     *
+     * @param amount not below 0
+     */
+    public record Loss(long causes, double amount) {}
 }

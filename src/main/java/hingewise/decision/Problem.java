@@ -36,9 +36,8 @@ public record Problem(
             throw new IllegalArgumentException(leftover.size() + " causes, " + gates.size() + " gates and "
                     + acts.size() + " acts; at most " + MOST_CAUSES + " are possible of each");
         }
-        int causes = leftover.size();
-        if (endings.stream().anyMatch(e -> e.less().size() > causes)) {
-            throw new IllegalArgumentException("a decision is worth less for more causes than there are");
+        if (endings.stream().anyMatch(e -> e.cost() < 0)) {
+            throw new IllegalArgumentException("a decision costs less than nothing");
         }
         if (endings.stream().allMatch(Ending::unopened)) {
             throw new IllegalArgumentException("there must be a decision that is possible at any time");
@@ -48,12 +47,13 @@ public record Problem(
     /** What a decision costs in a state, opening not included. */
     public double loss(Ending ending, long state) {
         long left = state & counted & ~ending.covers();
-        double loss = ending.cost() + (left == 0 ? 0 : failure);
+        double concern = left == 0 ? 0 : failure;
         for (long rest = left; rest != 0; rest &= rest - 1) {
-            loss += leftover.get(Long.numberOfTrailingZeros(rest));
+            concern += leftover.get(Long.numberOfTrailingZeros(rest));
         }
-        for (int c = 0; c < ending.less().size(); c++) {
-            loss += (state >>> c & 1) * ending.less().get(c);
+        double loss = ending.cost() + ending.concern() * concern;
+        for (Ending.Loss off : ending.losses()) {
+            loss += (state & off.causes()) == 0 ? 0 : off.amount();
         }
         return loss;
     }

@@ -1,6 +1,7 @@
 package hingewise.planning;
 
-import java.util.Map;
+import java.math.RoundingMode;
+import java.util.List;
 import java.util.Set;
 import org.joda.money.Money;
 
@@ -9,15 +10,24 @@ import org.joda.money.Money;
  * unopened with everything working.
  *
  * @param cost whatever is the matter
- * @param less what each broken component costs besides, by id
+ * @param less what broken components cost besides
  * @param mends components that are put right; of any other a fault is left
  * @param leavesNothing whether no fault is a concern afterwards
+ * @param concern share of cases in which what it does not put right is a concern, in 0–1
  * @param unopened whether it is possible only as long as nothing was opened
  */
 record Alternative(
         Decision.Kind kind,
         Money cost,
-        Map<String, Money> less,
+        List<Less> less,
         Set<String> mends,
         boolean leavesNothing,
-        boolean unopened) {}
+        double concern,
+        boolean unopened) {
+    /** Lost once if any of these components is broken. */
+    record Less(Set<String> components, Money amount) {
+        Less share(double share) {
+            return new Less(components, amount.multipliedBy(share, RoundingMode.HALF_EVEN));
+        }
+    }
+}

@@ -11,10 +11,10 @@ import hingewise.rulebook.Part;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.joda.money.Money;
 
 /**
@@ -63,10 +63,11 @@ final class Alternatives {
             all.add(asIs);
             all.add(breaking(proceeds, best));
             m.service().ifPresent(s -> {
+                Money opened = opened() ? proceeds.working(false).minus(proceeds.working(true)) : nothing;
                 if (!opened()) {
-                    all.add(service(s, asIs, true));
+                    all.add(service(s, asIs, opened, true));
                 }
-                all.add(service(s, asIs, false));
+                all.add(service(s, asIs, opened, false));
             });
             costs.shop()
                     .returns()
@@ -81,41 +82,49 @@ final class Alternatives {
         return new Alternative(
                 Decision.Kind.AS_IS,
                 best.minus(proceeds.asIs()).plus(proceeds.sellingAsIs()),
-                proceeds.asIsLess(),
+                proceeds.asIsLess().entrySet().stream()
+                        .map(e -> new Alternative.Less(Set.of(e.getKey()), e.getValue()))
+                        .toList(),
                 Set.of(),
                 true,
+                1,
                 false);
     }
 
     private Alternative breaking(Proceeds proceeds, Money best) {
-        Map<String, Money> less = new HashMap<>();
         Map<String, Money> salvage = proceeds.salvage();
-        salvage.forEach((part, brings) ->
-                costs.part(part).map(Part::renews).orElse(Set.of()).forEach(c -> less.merge(c, brings, Money::plus)));
+        List<Alternative.Less> less = salvage.entrySet().stream()
+                .map(e -> new Alternative.Less(
+                        costs.part(e.getKey()).map(Part::renews).orElse(Set.of()), e.getValue()))
+                .toList();
         Money whole = salvage.values().stream().reduce(nothing, Money::plus);
         return new Alternative(
-                Decision.Kind.BREAK, best.minus(whole).plus(proceeds.breaking()), less, Set.of(), true, false);
+                Decision.Kind.BREAK, best.minus(whole).plus(proceeds.breaking()), less, Set.of(), true, 1, false);
     }
 
-    /** If they refuse, it is sold as it is. */
-    private Alternative service(Shop.Service service, Alternative asIs, boolean unopened) {
+    /**
+     * If they refuse, it is sold as it is.
+     *
+     * @param opened what a working phone brings less now because it was opened; the maker closes it as new
+     */
+    private Alternative service(Shop.Service service, Alternative asIs, Money opened, boolean unopened) {
         double taken = unopened ? 1 : 1 - service.refusesOpened().doubleValue();
-        for (Map.Entry<String, BigDecimal> after : service.refusesAfter().entrySet()) {
+        for (Map.Entry<String, BigDecimal> after :
+                new TreeMap<>(service.refusesAfter()).entrySet()) {
             taken *= 1
                     - diagnosis.chanceOfAny(List.of(), List.of(after.getKey()))
                             * after.getValue().doubleValue();
         }
         double refused = 1 - taken;
         Money either = service.shipping().plus(costs.perDay().multipliedBy(service.days()));
-        Map<String, Money> less = new HashMap<>();
-        asIs.less().forEach((c, m) -> less.put(c, m.multipliedBy(refused, RoundingMode.HALF_EVEN)));
         return new Alternative(
                 Decision.Kind.SERVICE,
-                either.plus(service.quote().multipliedBy(taken, RoundingMode.HALF_EVEN))
+                either.plus(service.quote().minus(opened).multipliedBy(taken, RoundingMode.HALF_EVEN))
                         .plus(service.refusal().plus(asIs.cost()).multipliedBy(refused, RoundingMode.HALF_EVEN)),
-                less,
+                asIs.less().stream().map(l -> l.share(refused)).toList(),
                 service.renews(),
                 false,
+                taken,
                 unopened);
     }
 
@@ -123,24 +132,23 @@ final class Alternatives {
     private Alternative passing(Money price, Money best) {
         Shop.Buying buying = costs.shop().buying();
         Money less = best.minus(buying.spent(price)).minus(buying.margin());
-        return new Alternative(Decision.Kind.PASS, less.isNegative() ? nothing : less, Map.of(), Set.of(), true, true);
+        return new Alternative(Decision.Kind.PASS, less, List.of(), Set.of(), true, 1, true);
     }
 
     /** If the seller refuses, it is not sent, and is sold as it is. */
     private static Alternative returning(Shop.Returning returning, Money price, Money best, Alternative asIs) {
         BigDecimal taken = returning.accepted();
         BigDecimal refused = BigDecimal.ONE.subtract(taken);
-        Map<String, Money> less = new HashMap<>();
-        asIs.less().forEach((c, m) -> less.put(c, m.multipliedBy(refused, RoundingMode.HALF_EVEN)));
         return new Alternative(
                 Decision.Kind.RETURN,
                 best.minus(price)
                         .plus(returning.shipping())
                         .multipliedBy(taken, RoundingMode.HALF_EVEN)
                         .plus(asIs.cost().multipliedBy(refused, RoundingMode.HALF_EVEN)),
-                less,
+                asIs.less().stream().map(l -> l.share(refused.doubleValue())).toList(),
                 Set.of(),
                 true,
+                1,
                 true);
     }
 }

@@ -49,7 +49,8 @@ public record BenchPolicy(
                 diagnosis,
                 diagnosis.possiblePhones(Planner.WORLDS, Planning.PHONES),
                 Moments.here(diagnosis),
-                terms);
+                terms,
+                c -> true);
         return new BenchPolicy(
                 problem.problem(),
                 Planner.policy(problem.problem(), problem.worlds(), 0, Planning.THROWS, Sheet.LEAST_CHANCE),

@@ -29,6 +29,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -64,7 +65,8 @@ final class CaseProblem {
             Diagnosis diagnosis,
             PossiblePhones phones,
             Moments moments,
-            Terms terms) {
+            Terms terms,
+            Predicate<Confirmation> allowed) {
         this.rules = rules;
         this.costs = costs;
         this.diagnosis = diagnosis;
@@ -77,7 +79,7 @@ final class CaseProblem {
         Packages repairs = new Packages(costs, diagnosis.readings().open(), counted);
         this.packages = repairs.worthWeighing(
                 counted.stream().map(c -> phones.with(c.id())).toList(), phones.count());
-        List<Act> acts = acts();
+        List<Act> acts = acts(allowed);
         List<Ending> endings = endings();
         this.problem = new Problem(
                 counted.isEmpty() ? 0 : -1L >>> 64 - counted.size(),
@@ -215,7 +217,16 @@ final class CaseProblem {
             decisions.add(new Decision(a.kind(), List.of(), Set.of()));
             endings.add(ending(a));
         }
-        return endings;
+        return fromNothing(endings);
+    }
+
+    /** All costs count from the cheapest, where that brings more than selling the phone working. */
+    private static List<Ending> fromNothing(List<Ending> endings) {
+        double below = Math.min(0, endings.stream().mapToDouble(Ending::cost).min().orElse(0));
+        return endings.stream()
+                .map(e -> new Ending(
+                        e.id(), e.cost() - below, e.opens(), e.covers(), e.concern(), e.losses(), e.unopened()))
+                .toList();
     }
 
     /** A decision after which it is sold as working, for less once it was opened. */
@@ -234,17 +245,17 @@ final class CaseProblem {
                 .filter(c -> a.mends().contains(c.component()))
                 .map(Cause::id)
                 .toList();
+        List<Ending.Loss> losses = a.less().stream()
+                .map(l -> new Ending.Loss(
+                        bits(counted.stream()
+                                .filter(c -> l.components().contains(c.component()))
+                                .map(Cause::id)
+                                .toList()),
+                        amount(l.amount())))
+                .filter(l -> l.causes() != 0)
+                .toList();
         return new Ending(
-                "",
-                amount(a.cost()),
-                0,
-                a.leavesNothing() ? -1L : bits(mended),
-                counted.stream()
-                        .map(c -> Optional.ofNullable(a.less().get(c.component()))
-                                .map(CaseProblem::amount)
-                                .orElse(0.0))
-                        .toList(),
-                a.unopened());
+                "", amount(a.cost()), 0, a.leavesNothing() ? -1L : bits(mended), a.concern(), losses, a.unopened());
     }
 
     private long bits(Collection<String> ids) {
@@ -255,8 +266,9 @@ final class CaseProblem {
         return ids.stream().filter(c -> diagnosis.chanceOf(c) >= .5).collect(Collectors.toSet());
     }
 
-    private List<Act> acts() {
+    private List<Act> acts(Predicate<Confirmation> allowed) {
         rules.confirmations().values().stream()
+                .filter(allowed)
                 .filter(c -> c.families().contains(costs.family()))
                 .filter(c -> c.moments().stream().anyMatch(moments.now()::contains))
                 .filter(c -> c.possible(answered))

@@ -25,12 +25,24 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
             case ASK_FIRST -> "ask first";
             case OFFER -> "offer or pass";
             case PASS -> "pass at the price asked, which is not expected to leave the margin; offer less or nothing";
-            case REPAIR -> "fit " + parts.stream().map(Part::label).collect(Collectors.joining(", "));
+            case REPAIR -> "fit "
+                    + parts.stream()
+                            .filter(p -> p.form() != Part.Form.CONSUMABLE || parts.size() == 1)
+                            .map(Part::label)
+                            .collect(Collectors.joining(", "));
             case LEAVE -> "fit nothing, test its functions, then sell it";
             case SERVICE -> "send it to the maker's repair";
             case AS_IS -> "sell it as it is, its faults stated";
             case BREAK -> "break it for parts";
             case RETURN -> "return it to the seller, unopened";
+        };
+    }
+
+    /** Whether it ends the case without a repair here, so that no part is needed. */
+    public boolean elsewhere() {
+        return switch (kind) {
+            case PASS, SERVICE, AS_IS, BREAK, RETURN -> true;
+            case ASK_FIRST, OFFER, BUY, REPAIR, LEAVE -> false;
         };
     }
 

@@ -1,7 +1,6 @@
 package hingewise.planning;
 
 import java.util.List;
-import java.util.function.Predicate;
 import org.joda.money.Money;
 
 /**
@@ -27,21 +26,14 @@ public record Plan(
         return worth > 0;
     }
 
+    /** Whether it is decided already not to repair it here. */
+    public boolean elsewhere() {
+        return !goesOn() && decision.elsewhere();
+    }
+
     /** The steps that are worth doing before deciding. */
     public List<Step> worthDoing() {
         return steps.subList(0, worth);
-    }
-
-    /** This plan with only those of its steps that may be done. */
-    public Plan with(Predicate<Step> allowed) {
-        return new Plan(
-                decision,
-                now,
-                expected,
-                knowing,
-                error,
-                (int) worthDoing().stream().filter(allowed).count(),
-                steps.stream().filter(allowed).toList());
     }
 
     /** The most that could still be saved, by knowing everything. */

@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.joda.money.Money;
@@ -45,6 +46,15 @@ public final class Planning {
 
     /** @param terms what the phone costs, so that not buying it and giving it back are weighed too */
     public Planning(RuleBook rules, RepairCosts costs, Diagnosis diagnosis, Terms terms) {
+        this(rules, costs, diagnosis, terms, c -> true);
+    }
+
+    /**
+     * @param terms what the phone costs, so that not buying it and giving it back are weighed too
+     * @param allowed what may be done at all
+     */
+    public Planning(
+            RuleBook rules, RepairCosts costs, Diagnosis diagnosis, Terms terms, Predicate<Confirmation> allowed) {
         this.costs = costs;
         this.diagnosis = diagnosis;
         this.problem = new CaseProblem(
@@ -53,7 +63,8 @@ public final class Planning {
                 diagnosis,
                 diagnosis.possiblePhones(Planner.WORLDS, PHONES),
                 terms.bought() ? Moments.here(diagnosis) : Moments.of(diagnosis),
-                terms);
+                terms,
+                allowed);
         this.why = new Why(rules, diagnosis);
     }
 

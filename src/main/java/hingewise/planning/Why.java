@@ -17,6 +17,9 @@ import java.util.Optional;
 
 /** Says in one sentence why a confirmation is proposed. */
 final class Why {
+    /** A try that hardly cures anything is done for what is seen after it. */
+    private static final double LIKELY_TO_CURE = .05;
+
     private final RuleBook rules;
     private final Diagnosis diagnosis;
     private final Map<String, CauseOutlook> outlooks = new LinkedHashMap<>();
@@ -33,12 +36,15 @@ final class Why {
      * @param counted the causes that count
      */
     String of(Confirmation c, List<Observation> looks, List<Cause> counted, EvidenceKind kind) {
-        return cure(c).or(() -> answer(looks, counted, kind)).orElse("");
+        return cure(c, LIKELY_TO_CURE)
+                .or(() -> answer(looks, counted, kind))
+                .or(() -> cure(c, 0))
+                .orElse("");
     }
 
-    private Optional<String> cure(Confirmation c) {
+    private Optional<String> cure(Confirmation c, double least) {
         return c.cures().entrySet().stream()
-                .filter(e -> diagnosis.chanceOf(e.getKey()) > 0)
+                .filter(e -> diagnosis.chanceOf(e.getKey()) * e.getValue() > least)
                 .max(Comparator.comparingDouble(e -> diagnosis.chanceOf(e.getKey()) * e.getValue()))
                 .map(e -> {
                     double p = diagnosis.chanceOf(e.getKey());

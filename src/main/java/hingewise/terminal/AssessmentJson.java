@@ -91,6 +91,9 @@ final class AssessmentJson {
         Json.texts(json, "askFirst", step.askFirst());
         json.writeNumberField("saves", step.saves().getAmount());
         json.writeNumberField("net", step.net().getAmount());
+        if (step.together().isPresent()) {
+            json.writeStringField("together", step.together().get().id());
+        }
         json.writeStringField("why", step.why());
     }
 

@@ -22,8 +22,13 @@ final class PartsSection {
     private PartsSection() {}
 
     static void write(Page page, RuleBook rules, Assessment assessment, boolean invented) {
-        page.heading(isHere(assessment) ? "Parts to order" : "Parts it would need");
+        boolean elsewhere = assessment.plan().elsewhere() && !assessment.stopped();
+        page.heading(isHere(assessment) && !elsewhere ? "Parts to order" : "Parts it would need");
         List<OrderLine> parts = assessment.parts().order();
+        if (elsewhere && !parts.isEmpty()) {
+            page.line("Order none of them as long as it stands: "
+                    + assessment.plan().decision().order() + ". A repair here would need");
+        }
         if (parts.isEmpty()) {
             page.line(
                     assessment.stopped()

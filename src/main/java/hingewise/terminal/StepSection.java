@@ -32,7 +32,9 @@ final class StepSection {
         if (!plan.goesOn()) {
             page.line(
                     assessment.stopped()
-                            ? "Nothing while work stops, and no question is worth asking."
+                            ? steps.isEmpty()
+                                    ? "Nothing while work stops, and no question is worth asking."
+                                    : "Nothing while work stops but to ask, if you want to be surer:"
                             : "Nothing is worth its minutes and money any more: "
                                     + plan.decision().order() + "."
                                     + (steps.isEmpty() ? "" : " To be surer of the causes all the same:"));

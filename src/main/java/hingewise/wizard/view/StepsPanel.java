@@ -64,18 +64,21 @@ final class StepsPanel extends VBox {
         Plan plan = assessment.plan();
         List<Step> steps = plan.steps();
         if (!assessment.stopped()) {
-            pieces.add(Ui.text("At most " + Figures.money(plan.atMost()) + " could still be saved.", "muted"));
+            pieces.add(Ui.text("At most " + Figures.money(plan.atMost()) + " could still be saved by knowing everything.", "muted"));
         }
         if (!plan.goesOn()) {
             pieces.add(Ui.text(
                     assessment.stopped()
-                            ? "Nothing: a caution stops the work."
+                            ? steps.isEmpty() ? "Nothing: a caution stops the work." : "Only questions: a caution stops the work."
                             : "Nothing is worth its minutes and money any more: "
                                     + plan.decision().order() + "."
                                     + (steps.isEmpty() ? "" : " To be surer all the same:"),
                     "muted"));
         }
         for (int i = 0; i < (all ? steps.size() : Math.min(SHOWN, steps.size())); i++) {
+            if (i > 0 && i == plan.worth()) {
+                pieces.add(Ui.text("Nothing more changes what to decide. To be surer all the same:", "muted"));
+            }
             pieces.add(step(i + 1, steps.get(i)));
         }
         if (steps.size() > SHOWN) {
