@@ -28,6 +28,15 @@ public record Ending(
         return new Ending(id, cost, 0, -1L, unopened);
     }
 
+    /** The same decisions, their costs counted from the cheapest where that costs less than nothing. */
+    public static List<Ending> fromNothing(List<Ending> endings) {
+        double below =
+                Math.min(0, endings.stream().mapToDouble(Ending::cost).min().orElse(0));
+        return endings.stream()
+                .map(e -> new Ending(e.id, e.cost - below, e.opens, e.covers, e.concern, e.losses, e.unopened))
+                .toList();
+    }
+
     /**
      * Lost once if any of these causes (one bit each) is there.
      *

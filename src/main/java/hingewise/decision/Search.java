@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.function.ToDoubleBiFunction;
 
 /**
- * Looks ahead in the worlds of a board. At the end of what is looked at, two simple orders are followed to their end, by
+ * Looks ahead in the worlds of a board. At the end of what is looked at, simple orders are followed to their end, by
  * saving for its cost and by saving less cost, each stopping where stopping turns out best; what they cost can be had, so
  * the better of them bounds the optimum from above (a rollout: Bertsekas, Tsitsiklis and Wu 1997, Journal of Heuristics
  * 3:245-262). All figures are sums over the worlds of a lot.
@@ -36,7 +36,7 @@ final class Search {
         this.scale = scale;
     }
 
-    /** What following the better of the simple orders costs. */
+    /** What following the best of the simple orders costs. */
     double simply(Lot lot) {
         return value(lot, board.end(lot), BREADTH.length);
     }

@@ -109,8 +109,7 @@ final class Alternatives {
      */
     private Alternative service(Shop.Service service, Alternative asIs, Money opened, boolean unopened) {
         double taken = unopened ? 1 : 1 - service.refusesOpened().doubleValue();
-        for (Map.Entry<String, BigDecimal> after :
-                new TreeMap<>(service.refusesAfter()).entrySet()) {
+        for (Map.Entry<String, BigDecimal> after : new TreeMap<>(service.refusesAfter()).entrySet()) {
             taken *= 1
                     - diagnosis.chanceOfAny(List.of(), List.of(after.getKey()))
                             * after.getValue().doubleValue();

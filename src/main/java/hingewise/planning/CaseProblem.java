@@ -217,16 +217,7 @@ final class CaseProblem {
             decisions.add(new Decision(a.kind(), List.of(), Set.of()));
             endings.add(ending(a));
         }
-        return fromNothing(endings);
-    }
-
-    /** All costs count from the cheapest, where that brings more than selling the phone working. */
-    private static List<Ending> fromNothing(List<Ending> endings) {
-        double below = Math.min(0, endings.stream().mapToDouble(Ending::cost).min().orElse(0));
-        return endings.stream()
-                .map(e -> new Ending(
-                        e.id(), e.cost() - below, e.opens(), e.covers(), e.concern(), e.losses(), e.unopened()))
-                .toList();
+        return Ending.fromNothing(endings);
     }
 
     /** A decision after which it is sold as working, for less once it was opened. */

@@ -25,11 +25,12 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
             case ASK_FIRST -> "ask first";
             case OFFER -> "offer or pass";
             case PASS -> "pass at the price asked, which is not expected to leave the margin; offer less or nothing";
-            case REPAIR -> "fit "
-                    + parts.stream()
-                            .filter(p -> p.form() != Part.Form.CONSUMABLE || parts.size() == 1)
-                            .map(Part::label)
-                            .collect(Collectors.joining(", "));
+            case REPAIR ->
+                "fit "
+                        + parts.stream()
+                                .filter(p -> p.form() != Part.Form.CONSUMABLE || parts.size() == 1)
+                                .map(Part::label)
+                                .collect(Collectors.joining(", "));
             case LEAVE -> "fit nothing, test its functions, then sell it";
             case SERVICE -> "send it to the maker's repair";
             case AS_IS -> "sell it as it is, its faults stated";

@@ -93,7 +93,10 @@ final class StepSection {
     private static String saving(Step step) {
         return step.together()
                 .map(c -> "together with \"" + c.label() + "\" net " + Figures.money(step.net()))
-                .orElse("saves " + Figures.money(step.saves()) + ", net " + Figures.money(step.net()));
+                .orElse(
+                        step.saves().isPositive()
+                                ? "saves " + Figures.money(step.saves()) + ", net " + Figures.money(step.net())
+                                : "changes no decision by itself");
     }
 
     private static <T> String labels(

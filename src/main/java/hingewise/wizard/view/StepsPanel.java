@@ -64,12 +64,16 @@ final class StepsPanel extends VBox {
         Plan plan = assessment.plan();
         List<Step> steps = plan.steps();
         if (!assessment.stopped()) {
-            pieces.add(Ui.text("At most " + Figures.money(plan.atMost()) + " could still be saved by knowing everything.", "muted"));
+            pieces.add(Ui.text(
+                    "At most " + Figures.money(plan.atMost()) + " could still be saved by knowing everything.",
+                    "muted"));
         }
         if (!plan.goesOn()) {
             pieces.add(Ui.text(
                     assessment.stopped()
-                            ? steps.isEmpty() ? "Nothing: a caution stops the work." : "Only questions: a caution stops the work."
+                            ? steps.isEmpty()
+                                    ? "Nothing: a caution stops the work."
+                                    : "Only questions: a caution stops the work."
                             : "Nothing is worth its minutes and money any more: "
                                     + plan.decision().order() + "."
                                     + (steps.isEmpty() ? "" : " To be surer all the same:"),
