@@ -43,7 +43,7 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
     public boolean elsewhere() {
         return switch (kind) {
             case PASS, SERVICE, AS_IS, BREAK, RETURN -> true;
-            case ASK_FIRST, OFFER, BUY, REPAIR, LEAVE -> false;
+            case ASK_FIRST, OFFER, REPAIR, LEAVE -> false;
         };
     }
 
