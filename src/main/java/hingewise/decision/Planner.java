@@ -60,6 +60,16 @@ public final class Planner {
         return policy(board, board.all(open), leastChance);
     }
 
+    /**
+     * What a case would cost if at every moment the causes were known. Nothing is looked at, and acts and openings are
+     * taken to harm nothing, so no policy can be expected to cost less.
+     *
+     * @param state the causes that are there (one bit each)
+     */
+    public static double knowing(Problem problem, long state) {
+        return new Certainty(problem).cost(state, 0);
+    }
+
     private static Policy policy(Board board, Lot lot, double leastChance) {
         double chance = (double) lot.size() / board.worlds.count();
         if (chance < leastChance) {

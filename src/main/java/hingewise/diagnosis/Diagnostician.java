@@ -33,9 +33,23 @@ public final class Diagnostician {
      * @throws hingewise.inference.CliqueLimitException if the evidence couples too much to be solved exactly
      */
     public Diagnosis diagnose(CaseFile file) {
+        return diagnose(file, true);
+    }
+
+    /**
+     * The same without reasons and combinations, which take most of the time.
+     *
+     * @throws CaseException if the case names something the rule book lacks
+     * @throws hingewise.inference.CliqueLimitException if the evidence couples too much to be solved exactly
+     */
+    public Diagnosis chances(CaseFile file) {
+        return diagnose(file, false);
+    }
+
+    private Diagnosis diagnose(CaseFile file, boolean explained) {
         RuleBook own = rules.of(file.phone().family());
         if (own != rules) {
-            return new Diagnostician(own).diagnose(file);
+            return new Diagnostician(own).diagnose(file, explained);
         }
         Readings readings = Readings.of(rules, file);
         String family = file.phone().family();
@@ -44,10 +58,11 @@ public final class Diagnostician {
         Situations.Situation whole = situations.whole();
         Evidence evidence = situations.evidence(whole, file.entries());
         Solution solution = whole.solver().solve(evidence);
-        List<RankedCause> ranked = ranked(causes, new Reasons(situations, readings.happenings(), causes), solution);
+        Reasons reasons = new Reasons(situations, explained ? readings.happenings() : List.of(), causes);
+        List<RankedCause> ranked = ranked(causes, reasons, solution);
         return new Diagnosis(
                 ranked,
-                combinations(ranked, solution),
+                explained ? combinations(ranked, solution) : List.of(),
                 histories(solution),
                 readings,
                 whole.solver(),

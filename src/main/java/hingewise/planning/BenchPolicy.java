@@ -50,7 +50,8 @@ public record BenchPolicy(
                 diagnosis.possiblePhones(Planner.WORLDS, Planning.PHONES),
                 Moments.here(diagnosis),
                 terms,
-                c -> true);
+                c -> true,
+                Concern.of(diagnosis));
         return new BenchPolicy(
                 problem.problem(),
                 Planner.policy(problem.problem(), problem.worlds(), 0, Planning.THROWS, Sheet.LEAST_CHANCE),

@@ -66,7 +66,8 @@ final class CaseProblem {
             PossiblePhones phones,
             Moments moments,
             Terms terms,
-            Predicate<Confirmation> allowed) {
+            Predicate<Confirmation> allowed,
+            Concern concern) {
         this.rules = rules;
         this.costs = costs;
         this.diagnosis = diagnosis;
@@ -74,7 +75,11 @@ final class CaseProblem {
         this.answered = diagnosis.readings().latest();
         this.moments = moments;
         this.alternatives = new Alternatives(costs, diagnosis, terms, !moments.listing());
-        this.counted = Counted.causes(diagnosis);
+        this.counted = diagnosis.causes().stream()
+                .map(RankedCause::cause)
+                .filter(concern::counts)
+                .limit(Problem.MOST_CAUSES)
+                .toList();
         counted.forEach(c -> causes.put(c.id(), causes.size()));
         Packages repairs = new Packages(costs, diagnosis.readings().open(), counted);
         this.packages = repairs.worthWeighing(

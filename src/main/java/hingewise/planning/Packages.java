@@ -51,9 +51,16 @@ final class Packages {
         this.causes = causes;
     }
 
-    /** The least that putting a cause right costs by itself, from a closed phone; empty where no part does. */
+    /** What putting a cause right costs by itself, from a closed phone; empty where no part does. */
     Optional<Money> alone(Cause cause) {
-        return costs.toRenew(cause.component());
+        return part(cause.component()).map(p -> {
+            Set<Part> bundle = costs.bundle(p);
+            return bundle.stream()
+                    .flatMap(b -> costs.stepsTo(b.access(), Set.of()).stream())
+                    .distinct()
+                    .map(costs::opening)
+                    .reduce(cost(bundle), Money::plus);
+        });
     }
 
     /**
@@ -102,7 +109,8 @@ final class Packages {
         return List.copyOf(packages.values());
     }
 
-    private Package of(Set<String> components) {
+    /** The repair that renews these components; those that no part renews are left. */
+    Package of(Set<String> components) {
         Set<Part> parts = new LinkedHashSet<>();
         for (String component : components) {
             boolean there = parts.stream().anyMatch(p -> p.renews().contains(component));
@@ -128,7 +136,7 @@ final class Packages {
     }
 
     /** The cheapest offers with the risk that a part is bad and what its origin takes off, the days they take, and fitting. */
-    private Money cost(Collection<Part> parts) {
+    Money cost(Collection<Part> parts) {
         List<Offer> offers =
                 parts.stream().flatMap(p -> costs.offer(p.id()).stream()).toList();
         Money waiting = costs.perDay()
@@ -146,7 +154,8 @@ final class Packages {
         return opens(parts).stream().map(costs::opening).reduce(cost(parts), Money::plus);
     }
 
-    private Optional<Part> part(String component) {
+    /** The part that renews a component for least, opening and what is bought with it included. */
+    Optional<Part> part(String component) {
         return cheapest.computeIfAbsent(
                 component,
                 id -> costs.partsRenewing(id).stream()

@@ -55,6 +55,20 @@ public final class Planning {
      */
     public Planning(
             RuleBook rules, RepairCosts costs, Diagnosis diagnosis, Terms terms, Predicate<Confirmation> allowed) {
+        this(rules, costs, diagnosis, terms, allowed, Concern.of(diagnosis));
+    }
+
+    /**
+     * @param allowed what may be done at all
+     * @param concern which causes count, where that is not to follow what is reported meanwhile
+     */
+    public Planning(
+            RuleBook rules,
+            RepairCosts costs,
+            Diagnosis diagnosis,
+            Terms terms,
+            Predicate<Confirmation> allowed,
+            Concern concern) {
         this.costs = costs;
         this.diagnosis = diagnosis;
         this.problem = new CaseProblem(
@@ -64,13 +78,14 @@ public final class Planning {
                 diagnosis.possiblePhones(Planner.WORLDS, PHONES),
                 terms.bought() ? Moments.here(diagnosis) : Moments.of(diagnosis),
                 terms,
-                allowed);
+                allowed,
+                concern);
         this.why = new Why(rules, diagnosis);
     }
 
     /** The plan. */
     public Plan plan() {
-        Prospect prospect = Planner.prospect(problem.problem(), problem.worlds(), 0, THROWS);
+        Prospect prospect = prospect();
         return new Plan(
                 decision(prospect),
                 costs.expected(prospect.stop()),
@@ -86,6 +101,39 @@ public final class Planning {
         Policy policy = Planner.policy(problem.problem(), problem.worlds(), 0, THROWS, Sheet.LEAST_CHANCE);
         return SheetMaker.sheet(problem, costs, this::ending, Planner.WORLDS, policy);
     }
+
+    /** The beginning of the plan alone, which takes less time. */
+    public Next next() {
+        Prospect prospect = prospect();
+        return new Next(
+                prospect.goesOn()
+                        ? Optional.of(
+                                problem.confirmation(prospect.options().get(0).act()))
+                        : Optional.empty(),
+                alone(prospect.options()),
+                decision(prospect));
+    }
+
+    /** The act that saves most by itself, its cost taken off. */
+    private Optional<Confirmation> alone(List<Option> options) {
+        return options.stream()
+                .filter(o -> o.with() == Option.ALONE && o.net() > 0)
+                .max(Comparator.comparingDouble(Option::net).thenComparing(Option::act, Comparator.reverseOrder()))
+                .map(o -> problem.confirmation(o.act()));
+    }
+
+    private Prospect prospect() {
+        return Planner.prospect(problem.problem(), problem.worlds(), 0, THROWS);
+    }
+
+    /**
+     * How a plan begins.
+     *
+     * @param step what to do first; empty if nothing is worth doing before deciding
+     * @param nearest what would be done first if nobody looked further than one step; empty for nothing
+     * @param decision what to decide now
+     */
+    public record Next(Optional<Confirmation> step, Optional<Confirmation> nearest, Decision decision) {}
 
     private Decision decision(Prospect prospect) {
         return problem.moments().listing() && prospect.goesOn()

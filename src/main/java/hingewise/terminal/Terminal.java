@@ -35,6 +35,7 @@ public final class Terminal {
                 .addSubcommand(new OfferCommand(console))
                 .addSubcommand(new ObservationsCommand(console))
                 .addSubcommand(new CheckRulesCommand(console))
+                .addSubcommand(new SimulateCommand(console))
                 .addSubcommand(new HandbookCommand(console))
                 .addSubcommand(new ExplainCommand(console))
                 .addSubcommand(new ExportNetworkCommand(console))
