@@ -51,16 +51,9 @@ final class Packages {
         this.causes = causes;
     }
 
-    /** What putting a cause right costs by itself, from a closed phone; empty where no part does. */
+    /** The least that putting a cause right costs by itself, from a closed phone; empty where no part does. */
     Optional<Money> alone(Cause cause) {
-        return part(cause.component()).map(p -> {
-            Set<Part> bundle = costs.bundle(p);
-            return bundle.stream()
-                    .flatMap(b -> costs.stepsTo(b.access(), Set.of()).stream())
-                    .distinct()
-                    .map(costs::opening)
-                    .reduce(cost(bundle), Money::plus);
-        });
+        return costs.toRenew(cause.component());
     }
 
     /**

@@ -113,7 +113,7 @@ public final class Reckoning {
      * @param there ids of the causes that are there
      */
     public double ending(Decision.Kind kind, boolean isOpened, Set<String> there) {
-        return ending(
+        return expected(
                 kind,
                 isOpened,
                 c -> there.contains(c.id()) ? 1 : 0,
@@ -123,18 +123,10 @@ public final class Reckoning {
     /**
      * The same where it is not known what is there.
      *
-     * @param gone ids of causes that are taken not to be there any more
+     * @param chance of a cause, in 0–1
+     * @param anyOf chance that any of some causes is there, by their ids, in 0–1
      */
-    public double expected(Decision.Kind kind, boolean isOpened, Diagnosis now, Set<String> gone) {
-        return ending(
-                kind,
-                isOpened,
-                c -> gone.contains(c.id()) ? 0 : now.chanceOf(c.id()),
-                left -> now.chanceOfAny(
-                        left.stream().filter(c -> !gone.contains(c)).toList()));
-    }
-
-    private double ending(
+    public double expected(
             Decision.Kind kind,
             boolean isOpened,
             ToDoubleFunction<Cause> chance,

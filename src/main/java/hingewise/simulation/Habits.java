@@ -1,6 +1,5 @@
 package hingewise.simulation;
 
-import hingewise.diagnosis.Diagnosis;
 import hingewise.planning.Decision;
 import hingewise.planning.Reckoning;
 import hingewise.rulebook.Cause;
@@ -11,7 +10,6 @@ import hingewise.rulebook.Sign;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -44,10 +42,9 @@ record Habits(boolean thrifty) {
         Set<String> exhausted = new HashSet<>();
         int repairs = 0;
         for (int i = 0; i < MOST_TRIES && !work.works(); i++) {
-            Diagnosis known = work.known();
             Optional<Cause> likeliest = counted(work)
-                    .filter(c -> !exhausted.contains(c.id()) && known.chanceOf(c.id()) >= UNLIKELY)
-                    .max(Comparator.comparingDouble((Cause c) -> known.chanceOf(c.id()))
+                    .filter(c -> !exhausted.contains(c.id()) && work.chance(c.id()) >= UNLIKELY)
+                    .max(Comparator.comparingDouble((Cause c) -> work.chance(c.id()))
                             .thenComparing(Cause::id));
             if (likeliest.isEmpty()) {
                 break;
@@ -73,10 +70,9 @@ record Habits(boolean thrifty) {
     /** The cheapest check that may tell anything, then the next, until a cause is rather sure; then its part. */
     Outcome cheapestCheck(Work work) {
         for (int i = 0; i < MOST_CHECKS && !work.works(); i++) {
-            Diagnosis known = work.known();
             Optional<Confirmation> check =
                     possible(work).filter(c -> tells(work, c)).min(cheapest(work));
-            if (check.isEmpty() || counted(work).anyMatch(c -> known.chanceOf(c.id()) >= SURE)) {
+            if (check.isEmpty() || counted(work).anyMatch(c -> work.chance(c.id()) >= SURE)) {
                 break;
             }
             work.does(check.get());
@@ -120,14 +116,13 @@ record Habits(boolean thrifty) {
     }
 
     private static Optional<Set<Part>> likeliest(Work work, Set<Set<Part>> done) {
-        Diagnosis known = work.known();
         Reckoning believed = work.setting().believed();
         record Ranked(Set<Part> parts, double chance) {}
         return counted(work)
                 .map(c -> believed.parts(c.component()))
                 .filter(p -> !p.isEmpty() && !done.contains(p))
                 .distinct()
-                .map(p -> new Ranked(p, chance(work, known, p)))
+                .map(p -> new Ranked(p, chance(work, p)))
                 .filter(r -> r.chance() >= UNLIKELY)
                 .max(Comparator.comparingDouble(Ranked::chance)
                         .thenComparing(Comparator.comparingDouble((Ranked r) -> believed.fitting(r.parts()))
@@ -135,8 +130,12 @@ record Habits(boolean thrifty) {
                 .map(Ranked::parts);
     }
 
-    private static double chance(Work work, Diagnosis known, Set<Part> parts) {
-        return known.chanceOfAny(List.copyOf(mended(work, parts)));
+    /** As if causes were independent: it only says which part comes first. */
+    private static double chance(Work work, Set<Part> parts) {
+        return 1
+                - mended(work, parts).stream()
+                        .mapToDouble(c -> 1 - work.chance(c))
+                        .reduce(1, (a, b) -> a * b);
     }
 
     private static Set<String> mended(Work work, Set<Part> parts) {
@@ -158,9 +157,8 @@ record Habits(boolean thrifty) {
     }
 
     private static double least(Work work, boolean opened, Set<String> gone) {
-        Diagnosis known = work.known();
         return work.setting().believed().endings(opened).stream()
-                .mapToDouble(k -> work.setting().believed().expected(k, opened, known, gone))
+                .mapToDouble(k -> work.expected(k, opened, gone))
                 .min()
                 .orElse(0);
     }
@@ -170,11 +168,9 @@ record Habits(boolean thrifty) {
         if (work.works()) {
             return work.ends(Decision.Kind.LEAVE);
         }
-        Reckoning believed = work.setting().believed();
-        Diagnosis known = work.known();
         boolean opened = work.opened();
-        return work.ends(believed.endings(opened).stream()
-                .min(Comparator.comparingDouble(k -> believed.expected(k, opened, known, Set.of())))
+        return work.ends(work.setting().believed().endings(opened).stream()
+                .min(Comparator.comparingDouble(k -> work.expected(k, opened, Set.of())))
                 .orElse(Decision.Kind.LEAVE));
     }
 

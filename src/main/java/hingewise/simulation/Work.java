@@ -6,7 +6,6 @@ import hingewise.casefile.Opened;
 import hingewise.casefile.Repair;
 import hingewise.casefile.Try;
 import hingewise.costing.Offer;
-import hingewise.diagnosis.Diagnosis;
 import hingewise.diagnosis.Readings;
 import hingewise.planning.Decision;
 import hingewise.planning.Planning;
@@ -63,8 +62,24 @@ final class Work {
         return setting;
     }
 
-    Diagnosis known() {
-        return setting.knowledge().of(file);
+    /** Chance of a cause by id, as it is believed, in 0–1. */
+    double chance(String cause) {
+        return setting.knowledge().chances(file).getOrDefault(cause, 0.0);
+    }
+
+    /** What ending it now is expected to cost, if some causes are taken not to be there any more. */
+    double expected(Decision.Kind kind, boolean isOpened, Set<String> gone) {
+        return setting.believed()
+                .expected(
+                        kind,
+                        isOpened,
+                        c -> gone.contains(c.id()) ? 0 : chance(c.id()),
+                        left -> setting.knowledge()
+                                .anyOf(
+                                        file,
+                                        left.stream()
+                                                .filter(c -> !gone.contains(c))
+                                                .toList()));
     }
 
     Planning.Next next() {

@@ -134,7 +134,7 @@ final class SimulationSection {
 
     private static String end(Decision.Kind kind) {
         return switch (kind) {
-            case LEAVE, REPAIR, ASK_FIRST, OFFER -> "sold as working";
+            case LEAVE, REPAIR, ASK_FIRST, OFFER -> "nothing more fitted";
             case SERVICE -> "maker's repair";
             case AS_IS -> "sold as it is";
             case BREAK -> "broken for parts";

@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.simulation;
+
+import org.jspecify.annotations.NullMarked;
