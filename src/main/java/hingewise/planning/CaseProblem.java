@@ -13,6 +13,7 @@ import hingewise.decision.Problem;
 import hingewise.decision.Worlds;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.diagnosis.PossiblePhones;
+import hingewise.diagnosis.RankedCause;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Confirmation;

@@ -3,6 +3,7 @@ package hingewise.planning;
 import hingewise.costing.Offer;
 import hingewise.costing.RepairCosts;
 import hingewise.costing.Shop;
+import hingewise.costing.Terms;
 import hingewise.decision.Planner;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.rulebook.Access;
@@ -38,7 +39,7 @@ public final class Reckoning {
         this.counted =
                 rules.causesOf(costs.family()).stream().filter(concern::counts).toList();
         this.packages = new Packages(costs, Set.of(), counted);
-        Alternatives others = new Alternatives(costs, start);
+        Alternatives others = new Alternatives(costs, start, Terms.UNKNOWN, true);
         this.alternatives = others.all();
         this.opened = amount(others.opening());
     }

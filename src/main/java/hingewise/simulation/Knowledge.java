@@ -3,6 +3,7 @@ package hingewise.simulation;
 import hingewise.casefile.CaseFile;
 import hingewise.casefile.Entry;
 import hingewise.costing.RepairCosts;
+import hingewise.costing.Terms;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.diagnosis.Diagnostician;
 import hingewise.diagnosis.RankedCause;
@@ -68,6 +69,7 @@ final class Knowledge {
 
     /** What the planner that users have says to do next. */
     Planning.Next next(CaseFile file) {
-        return plans.computeIfAbsent(file.entries(), e -> new Planning(rules, costs, of(file), concern).next());
+        return plans.computeIfAbsent(
+                file.entries(), e -> new Planning(rules, costs, of(file), Terms.UNKNOWN, concern).next());
     }
 }

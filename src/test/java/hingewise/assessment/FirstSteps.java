@@ -23,7 +23,12 @@ final class FirstSteps {
         RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
         PriceBook prices = PriceBookReader.readShipped(rules).priceBook().orElseThrow();
         Shop shop = ShopReader.readShipped(rules).shop().orElseThrow();
-        tell("cases of the rule book", rules, prices, shop, rules.cases().stream().map(CaseFiles::of).toList());
+        tell(
+                "cases of the rule book",
+                rules,
+                prices,
+                shop,
+                rules.cases().stream().map(CaseFiles::of).toList());
         tell(
                 "told cases",
                 rules,
