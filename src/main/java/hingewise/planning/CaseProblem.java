@@ -13,7 +13,6 @@ import hingewise.decision.Problem;
 import hingewise.decision.Worlds;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.diagnosis.PossiblePhones;
-import hingewise.diagnosis.RankedCause;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Confirmation;
@@ -76,11 +75,7 @@ final class CaseProblem {
         this.answered = diagnosis.readings().latest();
         this.moments = moments;
         this.alternatives = new Alternatives(costs, diagnosis, terms, !moments.listing());
-        this.counted = diagnosis.causes().stream()
-                .map(RankedCause::cause)
-                .filter(concern::counts)
-                .limit(Problem.MOST_CAUSES)
-                .toList();
+        this.counted = concern.likeliest(diagnosis, Problem.MOST_CAUSES);
         counted.forEach(c -> causes.put(c.id(), causes.size()));
         Packages repairs = new Packages(costs, diagnosis.readings().open(), counted);
         this.packages = repairs.worthWeighing(

@@ -1,8 +1,10 @@
 package hingewise.planning;
 
 import hingewise.diagnosis.Diagnosis;
+import hingewise.diagnosis.RankedCause;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Sign;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -33,5 +35,14 @@ public record Concern(Set<String> complaints) {
     /** Whether a cause counts. */
     public boolean counts(Cause cause) {
         return complaints.isEmpty() || cause.signs().stream().anyMatch(s -> complaints.contains(s.observation()));
+    }
+
+    /** The causes that count, likeliest first. */
+    List<Cause> likeliest(Diagnosis diagnosis, int most) {
+        return diagnosis.causes().stream()
+                .map(RankedCause::cause)
+                .filter(this::counts)
+                .limit(most)
+                .toList();
     }
 }

@@ -96,7 +96,7 @@ final class KnownPhone {
                 0,
                 gates.stream().map(this::gate).toList(),
                 acts,
-                endings);
+                Ending.fromNothing(endings));
     }
 
     /** Sold as working, for less once it was opened. */
@@ -112,18 +112,25 @@ final class KnownPhone {
                 "",
                 Reckoning.amount(a.cost()),
                 0,
-                a.leavesNothing()
-                        ? -1L
-                        : bits(present.stream()
-                                .filter(c -> a.mends().contains(c.component()))
-                                .map(Cause::id)
-                                .toList()),
-                present.stream()
-                        .map(c -> Optional.ofNullable(a.less().get(c.component()))
-                                .map(Reckoning::amount)
-                                .orElse(0.0))
+                a.leavesNothing() ? -1L : bits(of(a.mends())),
+                a.concern(),
+                a.less().stream()
+                        .map(l -> new Ending.Loss(bits(of(l.components())), Reckoning.amount(l.amount())))
+                        .filter(l -> l.causes() != 0)
                         .toList(),
                 a.unopened());
+    }
+
+    private List<String> of(Set<String> components) {
+        return present.stream()
+                .filter(c -> components.contains(c.component()))
+                .map(Cause::id)
+                .toList();
+    }
+
+    /** What the cheapest decision costs, where that is less than nothing: the problem counts from there. */
+    double below() {
+        return Math.min(0, endings.stream().mapToDouble(Ending::cost).min().orElse(0));
     }
 
     private Act act(Confirmation c) {

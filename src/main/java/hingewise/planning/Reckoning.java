@@ -139,17 +139,19 @@ public final class Reckoning {
             return (isOpened ? opened : 0) + failing(counted, chance, anyOf);
         }
         Alternative a = other.get();
-        double less = counted.stream()
-                .mapToDouble(c -> a.less().containsKey(c.component())
-                        ? chance.applyAsDouble(c) * amount(a.less().get(c.component()))
-                        : 0)
+        double less = a.less().stream()
+                .mapToDouble(l -> amount(l.amount())
+                        * anyOf.applyAsDouble(counted.stream()
+                                .filter(c -> l.components().contains(c.component()))
+                                .map(Cause::id)
+                                .toList()))
                 .sum();
         List<Cause> left = a.leavesNothing()
                 ? List.of()
                 : counted.stream()
                         .filter(c -> !a.mends().contains(c.component()))
                         .toList();
-        return amount(a.cost()) + less + failing(left, chance, anyOf);
+        return amount(a.cost()) + less + a.concern() * failing(left, chance, anyOf);
     }
 
     private double failing(List<Cause> left, ToDoubleFunction<Cause> chance, ToDoubleFunction<List<String>> anyOf) {
@@ -187,9 +189,8 @@ public final class Reckoning {
     public double knowing(Set<String> there) {
         List<Cause> present =
                 counted.stream().filter(c -> there.contains(c.id())).toList();
-        return Planner.knowing(
-                new KnownPhone(rules, costs, packages, alternatives, present, opened).problem(),
-                present.isEmpty() ? 0 : -1L >>> 64 - present.size());
+        KnownPhone phone = new KnownPhone(rules, costs, packages, alternatives, present, opened);
+        return phone.below() + Planner.knowing(phone.problem(), present.isEmpty() ? 0 : -1L >>> 64 - present.size());
     }
 
     /** Ids of the components that these parts renew. */

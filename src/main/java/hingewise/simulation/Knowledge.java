@@ -70,6 +70,6 @@ final class Knowledge {
     /** What the planner that users have says to do next. */
     Planning.Next next(CaseFile file) {
         return plans.computeIfAbsent(
-                file.entries(), e -> new Planning(rules, costs, of(file), Terms.UNKNOWN, concern).next());
+                file.entries(), e -> new Planning(rules, costs, of(file), Terms.UNKNOWN, c -> true, concern).next());
     }
 }

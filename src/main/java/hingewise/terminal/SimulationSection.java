@@ -134,7 +134,7 @@ final class SimulationSection {
 
     private static String end(Decision.Kind kind) {
         return switch (kind) {
-            case LEAVE, REPAIR, ASK_FIRST, OFFER, BUY, PASS -> "nothing more fitted";
+            case LEAVE, REPAIR, ASK_FIRST, OFFER, PASS -> "nothing more fitted";
             case SERVICE -> "maker's repair";
             case AS_IS -> "sold as it is";
             case BREAK -> "broken for parts";
