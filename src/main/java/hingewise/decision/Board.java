@@ -99,15 +99,6 @@ final class Board {
         return new Lot(all, drawn.clone(), all.length, open, 0);
     }
 
-    /** The worlds of a lot, and the state each is in. */
-    Policy.Placed placed(Lot lot) {
-        return new Policy.Placed(
-                IntStream.range(0, lot.size()).map(i -> lot.worlds()[i]).boxed().toList(),
-                IntStream.range(0, lot.size())
-                        .mapToObj(i -> states.state(lot.states()[i]))
-                        .toList());
-    }
-
     /** What each decision costs, summed over the two halves of a lot, one after the other. */
     double[] losses(Lot lot) {
         double[] sums = new double[2 * stride];

@@ -77,7 +77,7 @@ public final class Planner {
         }
         Optional<Option> first = new Planner(board, lot).weighed().first();
         if (first.isEmpty()) {
-            return new Policy.Decide(chance, board.end(lot) / lot.size(), board.best(lot), board.placed(lot));
+            return new Policy.Decide(chance, board.end(lot) / lot.size(), board.best(lot));
         }
         int act = first.get().act();
         Move move = board.move(act, lot.open());

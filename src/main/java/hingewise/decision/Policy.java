@@ -30,9 +30,8 @@ public sealed interface Policy {
      * Nothing more is worth doing.
      *
      * @param ending number of the decision to take
-     * @param cases which of the worlds get here
      */
-    record Decide(double chance, double expected, int ending, Placed cases) implements Policy {}
+    record Decide(double chance, double expected, int ending) implements Policy {}
 
     /**
      * Too unlikely to be looked into.
@@ -50,18 +49,6 @@ public sealed interface Policy {
     record Branch(Optional<Map<Integer, Boolean>> reported, double cost, Policy next) {
         public Branch {
             reported = reported.map(r -> Collections.unmodifiableMap(new LinkedHashMap<>(r)));
-        }
-    }
-
-    /**
-     * Worlds and the state that each is in by now.
-     *
-     * @param states the causes that are there (one bit each), in the order of the worlds
-     */
-    record Placed(List<Integer> worlds, List<Long> states) {
-        public Placed {
-            worlds = List.copyOf(worlds);
-            states = List.copyOf(states);
         }
     }
 }

@@ -69,7 +69,7 @@ class FollowingTest {
     }
 
     private static Policy decide() {
-        return new Policy.Decide(1, 0, 0, new Policy.Placed(List.of(), List.of()));
+        return new Policy.Decide(1, 0, 0);
     }
 
     private static Policy.Branch said(boolean yes, Policy next) {
