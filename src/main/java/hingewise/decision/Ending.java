@@ -28,10 +28,14 @@ public record Ending(
         return new Ending(id, cost, 0, -1L, unopened);
     }
 
+    /** How far the cheapest of these costs less than nothing; 0 if none does. */
+    public static double below(List<Ending> endings) {
+        return Math.min(0, endings.stream().mapToDouble(Ending::cost).min().orElse(0));
+    }
+
     /** The same decisions, their costs counted from the cheapest where that costs less than nothing. */
     public static List<Ending> fromNothing(List<Ending> endings) {
-        double below =
-                Math.min(0, endings.stream().mapToDouble(Ending::cost).min().orElse(0));
+        double below = below(endings);
         return endings.stream()
                 .map(e -> new Ending(e.id, e.cost - below, e.opens, e.covers, e.concern, e.losses, e.unopened))
                 .toList();

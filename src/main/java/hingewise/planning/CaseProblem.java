@@ -33,7 +33,6 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.joda.money.Money;
 
 /**
  * A case put as a choice of what to do next. While there is a complaint only causes that may show it count: the rest is
@@ -86,7 +85,7 @@ final class CaseProblem {
                 counted.isEmpty() ? 0 : -1L >>> 64 - counted.size(),
                 costs.priceOfFailure().getAmount().doubleValue(),
                 counted.stream()
-                        .map(c -> repairs.alone(c).map(CaseProblem::amount).orElse(0.0))
+                        .map(c -> repairs.alone(c).map(Reckoning::amount).orElse(0.0))
                         .toList(),
                 signs.size(),
                 gates.stream().map(this::gate).toList(),
@@ -204,54 +203,26 @@ final class CaseProblem {
     }
 
     private List<Ending> endings() {
+        Endings ways = new Endings(counted, Reckoning.amount(alternatives.opening()));
         List<Ending> endings = new ArrayList<>();
-        sold(endings, new Decision(Decision.Kind.LEAVE, List.of(), Set.of()), 0, 0, 0);
+        add(endings, new Decision(Decision.Kind.LEAVE, List.of(), Set.of()), ways.sold(0, 0, 0));
         for (Packages.Package p : packages) {
             long opens = 0;
             for (Access access : p.opens()) {
                 opens |= 1L << gateNumber(access);
             }
             Decision repair = new Decision(Decision.Kind.REPAIR, List.copyOf(p.parts()), likely(p.causes()));
-            sold(endings, repair, amount(p.cost()), opens, bits(p.causes()));
+            add(endings, repair, ways.sold(Reckoning.amount(p.cost()), opens, ways.bits(p.causes())));
         }
         for (Alternative a : alternatives.all()) {
-            decisions.add(new Decision(a.kind(), List.of(), Set.of()));
-            endings.add(ending(a));
+            add(endings, new Decision(a.kind(), List.of(), Set.of()), List.of(ways.of(a)));
         }
         return Ending.fromNothing(endings);
     }
 
-    /** A decision after which it is sold as working, for less once it was opened. */
-    private void sold(List<Ending> endings, Decision decision, double cost, long opens, long covers) {
-        double opened = amount(alternatives.opening());
-        if (opened > 0 && opens == 0) {
-            decisions.add(decision);
-            endings.add(new Ending("", cost, opens, covers, true));
-        }
-        decisions.add(decision);
-        endings.add(new Ending("", cost + opened, opens, covers, false));
-    }
-
-    private Ending ending(Alternative a) {
-        List<String> mended = counted.stream()
-                .filter(c -> a.mends().contains(c.component()))
-                .map(Cause::id)
-                .toList();
-        List<Ending.Loss> losses = a.less().stream()
-                .map(l -> new Ending.Loss(
-                        bits(counted.stream()
-                                .filter(c -> l.components().contains(c.component()))
-                                .map(Cause::id)
-                                .toList()),
-                        amount(l.amount())))
-                .filter(l -> l.causes() != 0)
-                .toList();
-        return new Ending(
-                "", amount(a.cost()), 0, a.leavesNothing() ? -1L : bits(mended), a.concern(), losses, a.unopened());
-    }
-
-    private long bits(Collection<String> ids) {
-        return ids.stream().mapToLong(id -> 1L << number(id)).reduce(0, (a, b) -> a | b);
+    private void add(List<Ending> endings, Decision decision, List<Ending> some) {
+        endings.addAll(some);
+        some.forEach(e -> decisions.add(decision));
     }
 
     private Set<String> likely(Collection<String> ids) {
@@ -307,11 +278,12 @@ final class CaseProblem {
                 .map(e -> new Cure(number(e.getKey()), e.getValue()))
                 .toList();
         List<Need> needs = needs(c).stream()
-                .map(n -> new Need(look(n.observation(), kind, ""), n.answer(), amount(costs.labour(ASKING_MINUTES))))
+                .map(n -> new Need(
+                        look(n.observation(), kind, ""), n.answer(), Reckoning.amount(costs.labour(ASKING_MINUTES))))
                 .toList();
         return new Act(
                 c.id(),
-                amount(costs.money(c.cost()).plus(costs.labour(c.minutes()))) + uncounted(c.damages()),
+                Reckoning.amount(costs.money(c.cost()).plus(costs.labour(c.minutes()))) + uncounted(c.damages()),
                 c.access().map(this::gateOf).orElse(Gate.NONE),
                 needs,
                 looks,
@@ -363,7 +335,7 @@ final class CaseProblem {
                         .filter(p -> gates.contains(rules.access().get(p)))
                         .map(p -> gates.indexOf(rules.access().get(p)))
                         .orElse(Gate.NONE),
-                amount(costs.opening(access)) + uncounted(access.damages()),
+                Reckoning.amount(costs.opening(access)) + uncounted(access.damages()),
                 harms(access.damages()),
                 true);
     }
@@ -383,15 +355,11 @@ final class CaseProblem {
             if (cause != null && !causes.containsKey(cause.id())) {
                 double repair = costs.toRenew(cause.component())
                         .or(() -> Optional.of(costs.priceOfFailure()))
-                        .map(CaseProblem::amount)
+                        .map(Reckoning::amount)
                         .orElse(0.0);
                 cost += damage.getValue() * (1 - diagnosis.chanceOf(cause.id())) * repair;
             }
         }
         return cost;
-    }
-
-    private static double amount(Money money) {
-        return money.getAmount().doubleValue();
     }
 }

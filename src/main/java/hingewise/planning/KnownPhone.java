@@ -50,15 +50,16 @@ final class KnownPhone {
                 .limit(Problem.MOST_ACTS)
                 .map(this::act)
                 .toList();
-        sold(0, 0, 0, opened);
+        Endings ways = new Endings(present, opened);
+        endings.addAll(ways.sold(0, 0, 0));
         for (Set<String> some :
                 choices(present.stream().map(Cause::component).distinct().toList())) {
             Packages.Package p = packages.of(some);
             if (!p.parts().isEmpty()) {
-                sold(Reckoning.amount(p.cost()), gates(p.opens()), bits(p.causes()), opened);
+                endings.addAll(ways.sold(Reckoning.amount(p.cost()), gates(p.opens()), ways.bits(p.causes())));
             }
         }
-        alternatives.forEach(a -> endings.add(ending(a)));
+        alternatives.forEach(a -> endings.add(ways.of(a)));
     }
 
     /** Of some components every choice but none; of very many only all, and all but each one. */
@@ -99,38 +100,9 @@ final class KnownPhone {
                 Ending.fromNothing(endings));
     }
 
-    /** Sold as working, for less once it was opened. */
-    private void sold(double cost, long opens, long covers, double opened) {
-        if (opens == 0) {
-            endings.add(new Ending("", cost, opens, covers, true));
-        }
-        endings.add(new Ending("", cost + opened, opens, covers, false));
-    }
-
-    private Ending ending(Alternative a) {
-        return new Ending(
-                "",
-                Reckoning.amount(a.cost()),
-                0,
-                a.leavesNothing() ? -1L : bits(of(a.mends())),
-                a.concern(),
-                a.less().stream()
-                        .map(l -> new Ending.Loss(bits(of(l.components())), Reckoning.amount(l.amount())))
-                        .filter(l -> l.causes() != 0)
-                        .toList(),
-                a.unopened());
-    }
-
-    private List<String> of(Set<String> components) {
-        return present.stream()
-                .filter(c -> components.contains(c.component()))
-                .map(Cause::id)
-                .toList();
-    }
-
     /** What the cheapest decision costs, where that is less than nothing: the problem counts from there. */
     double below() {
-        return Math.min(0, endings.stream().mapToDouble(Ending::cost).min().orElse(0));
+        return Ending.below(endings);
     }
 
     private Act act(Confirmation c) {
@@ -174,12 +146,5 @@ final class KnownPhone {
             bits |= 1L << gates.indexOf(access);
         }
         return bits;
-    }
-
-    private long bits(Collection<String> causes) {
-        return IntStream.range(0, present.size())
-                .filter(i -> causes.contains(present.get(i).id()))
-                .mapToLong(i -> 1L << i)
-                .reduce(0, (a, b) -> a | b);
     }
 }
