@@ -3,11 +3,8 @@ package hingewise.report.bench;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
+import hingewise.report.Style;
 import java.util.Map;
-import java.util.Objects;
 
 /** A sheet as one page for a browser or for paper, which needs nothing else. */
 public final class BenchHtml {
@@ -19,15 +16,10 @@ public final class BenchHtml {
     public static String of(BenchPage page, boolean invented) {
         StringOutput output = new StringOutput();
         TemplateEngine.createPrecompiled(ContentType.Html)
-                .render("bench/sheet.jte", Map.of("page", page, "invented", invented, "style", style()), output);
+                .render(
+                        "bench/sheet.jte",
+                        Map.of("page", page, "invented", invented, "style", Style.of(BenchHtml.class, STYLE)),
+                        output);
         return output.toString();
-    }
-
-    private static String style() {
-        try (InputStream in = Objects.requireNonNull(BenchHtml.class.getResourceAsStream(STYLE), STYLE)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new IllegalStateException("the sheet's style is not delivered", e);
-        }
     }
 }

@@ -3,12 +3,9 @@ package hingewise.report.handbook;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
+import hingewise.report.Style;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Objects;
 
 /** The handbook as pages for a browser, which need nothing but each other. */
 public final class HandbookPages {
@@ -26,7 +23,7 @@ public final class HandbookPages {
                     chapter.file(),
                     render(engine, "handbook/chapter.jte", Map.of("handbook", handbook, "chapter", chapter)));
         }
-        pages.put(STYLE, style());
+        pages.put(STYLE, Style.of(HandbookPages.class, STYLE));
         return pages;
     }
 
@@ -34,13 +31,5 @@ public final class HandbookPages {
         StringOutput output = new StringOutput();
         engine.render(template, values, output);
         return output.toString();
-    }
-
-    private static String style() {
-        try (InputStream in = Objects.requireNonNull(HandbookPages.class.getResourceAsStream(STYLE), STYLE)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new IllegalStateException("the handbook's style is not delivered", e);
-        }
     }
 }
