@@ -6,11 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import hingewise.casefile.Story;
 import hingewise.costing.Offer;
 import hingewise.costing.PriceBook;
-import hingewise.costing.RepairCosts;
 import hingewise.costing.Shop;
 import hingewise.costing.Shops;
-import hingewise.diagnosis.Diagnostician;
-import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.Rules;
 import java.math.BigDecimal;
 import java.util.List;
@@ -65,12 +62,7 @@ class AlternativesTest {
     }
 
     private Plan plan(Shop shop, Story story) {
-        RuleBook book = rules.book();
-        return new Planning(
-                        book,
-                        new RepairCosts(book, DISPLAY_FOR_40, shop, Rules.FAMILY),
-                        new Diagnostician(book).diagnose(story.told()))
-                .plan();
+        return Planned.of(rules, story, DISPLAY_FOR_40, shop).plan();
     }
 
     private static Story broken() {
@@ -123,14 +115,9 @@ class AlternativesTest {
                 .observation("hums", .01)
                 .access("back-off", Map.of())
                 .tryOut("reseat", Optional.of("back-off"), Map.of("x", .999), Map.of());
-        RuleBook book = inside.book();
         Story story = new Story(Rules.FAMILY).look("hums", "no");
         Shop shop = shop("60", Map.of(), Optional.empty());
-        Plan plan = new Planning(
-                        book,
-                        new RepairCosts(book, DISPLAY_FOR_40, shop, Rules.FAMILY),
-                        new Diagnostician(book).diagnose(story.told()))
-                .plan();
+        Plan plan = Planned.of(inside, story, DISPLAY_FOR_40, shop).plan();
         assertThat(plan.decision().kind()).isEqualTo(Decision.Kind.LEAVE);
         assertThat(plan.now().getAmount().doubleValue()).isCloseTo(10, within(2.5));
         assertThat(plan.goesOn()).as("20.00 less for an opened phone").isFalse();

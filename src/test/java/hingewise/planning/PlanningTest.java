@@ -5,21 +5,15 @@ import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import hingewise.casefile.Story;
-import hingewise.costing.Offer;
 import hingewise.costing.PriceBook;
-import hingewise.costing.RepairCosts;
-import hingewise.costing.Shops;
 import hingewise.decision.Planner;
-import hingewise.diagnosis.Diagnostician;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Moment;
-import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.Rules;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -27,17 +21,8 @@ import org.junit.jupiter.api.Test;
  * its figures may be off by a few standard errors.
  */
 class PlanningTest {
-    private static final PriceBook DISPLAY_FOR_40 =
-            new PriceBook(List.of(new Offer("display", "Invented", Money.parse("EUR 40.00"), "service", 2, .05)));
-    private static final PriceBook NO_OFFERS = new PriceBook(List.of());
-
     private static Plan plan(Rules rules, Story story, PriceBook prices) {
-        RuleBook book = rules.book();
-        return new Planning(
-                        book,
-                        new RepairCosts(book, prices, Shops.plain(), Rules.FAMILY),
-                        new Diagnostician(book).diagnose(story.told()))
-                .plan();
+        return Planned.of(rules, story, prices).plan();
     }
 
     private static List<Step> steps(Rules rules, Story story, PriceBook prices) {
@@ -64,14 +49,14 @@ class PlanningTest {
     @Test
     void aTrySavesWhatItCures() {
         Rules rules = new Rules().cause("x", .2).tryOut("reseat", Map.of("x", .5), Map.of());
-        amounts(only(steps(rules, nothingKnown(), NO_OFFERS)), 5, 2.5, 15);
+        amounts(only(steps(rules, nothingKnown(), Planned.NO_OFFERS)), 5, 2.5, 15);
     }
 
     /** To repair costs 40.00 and half an hour; left alone .2 × (55 + 50) = 21, after the try .1 × 105. */
     @Test
     void aTrySavesTheRepairToo() {
         Rules rules = new Rules().cause("x", .2).partFor("display", "x").tryOut("reseat", Map.of("x", .5), Map.of());
-        Plan plan = plan(rules, nothingKnown(), DISPLAY_FOR_40);
+        Plan plan = plan(rules, nothingKnown(), Planned.DISPLAY_FOR_40);
         amounts(only(plan.steps()), 10.5, 8, 32);
         double error = 5 * 42 / Math.sqrt(Planner.WORLDS);
         assertThat(plan.now().getAmount().doubleValue()).isCloseTo(21, within(error));
@@ -87,9 +72,9 @@ class PlanningTest {
     @Test
     void whatATryMayDamageIsPaidFor() {
         Rules harmless = new Rules().cause("x", .2).cause("y", .1).tryOut("reseat", Map.of("x", .5), Map.of());
-        amounts(only(steps(harmless, nothingKnown(), NO_OFFERS)), 50 * (.28 - .19), 50 * .09 - 2.5, 15);
+        amounts(only(steps(harmless, nothingKnown(), Planned.NO_OFFERS)), 50 * (.28 - .19), 50 * .09 - 2.5, 15);
         Rules harmful = new Rules().cause("x", .2).cause("y", .1).tryOut("reseat", Map.of("x", .5), Map.of("y", .1));
-        Plan plan = plan(harmful, nothingKnown(), NO_OFFERS);
+        Plan plan = plan(harmful, nothingKnown(), Planned.NO_OFFERS);
         assertThat(plan.steps()).isEmpty();
         assertThat(plan.goesOn()).isFalse();
     }
@@ -101,8 +86,8 @@ class PlanningTest {
                 .cause("x", .2)
                 .access("back-off", Map.of())
                 .tryOut("reseat", Optional.of("back-off"), Map.of("x", .5), Map.of());
-        assertThat(steps(rules, nothingKnown(), NO_OFFERS)).isEmpty();
-        Step open = only(steps(rules, nothingKnown().opened("back-off"), NO_OFFERS));
+        assertThat(steps(rules, nothingKnown(), Planned.NO_OFFERS)).isEmpty();
+        Step open = only(steps(rules, nothingKnown().opened("back-off"), Planned.NO_OFFERS));
         amounts(open, 5, 2.5, 15);
         assertThat(open.minutes()).isEqualTo(5);
         assertThat(open.opens()).isEmpty();
@@ -117,7 +102,7 @@ class PlanningTest {
                 .access("back-off", Map.of())
                 .tryOut("a", Optional.of("back-off"), Map.of("x", .999), Map.of())
                 .tryOut("b", Optional.of("back-off"), Map.of("y", .999), Map.of());
-        Plan plan = plan(rules, nothingKnown(), NO_OFFERS);
+        Plan plan = plan(rules, nothingKnown(), Planned.NO_OFFERS);
         assertThat(plan.goesOn()).isTrue();
         Step first = plan.steps().get(0);
         assertThat(first.opens()).containsExactly("back-off");
@@ -139,7 +124,7 @@ class PlanningTest {
                 .sign("x", "dark", .8)
                 .partFor("display", "x")
                 .question("ask", "dark", Map.of(), Set.of(Moment.LISTING));
-        Plan plan = plan(rules, nothingKnown(), DISPLAY_FOR_40);
+        Plan plan = plan(rules, nothingKnown(), Planned.DISPLAY_FOR_40);
         Step ask = only(plan.steps());
         amounts(ask, 11.29, 10.29, 40);
         assertThat(ask.why()).isEqualTo("x: 79 % if yes, 31 % if no.");
@@ -157,12 +142,15 @@ class PlanningTest {
                 .partFor("display", "x")
                 .question("once-bought", "dark", Map.of(), Set.of(Moment.ARRIVAL))
                 .question("if-alive", "dark", Map.of("dead", false), Set.of(Moment.LISTING));
-        assertThat(steps(rules, nothingKnown(), DISPLAY_FOR_40))
+        assertThat(steps(rules, nothingKnown(), Planned.DISPLAY_FOR_40))
                 .extracting(s -> s.confirmation().id(), Step::askFirst)
                 .containsExactly(tuple("if-alive", List.of("dead")));
-        assertThat(steps(rules, nothingKnown().report(EvidenceKind.CLAIM, "seller", "dead", "yes"), DISPLAY_FOR_40))
+        assertThat(steps(
+                        rules,
+                        nothingKnown().report(EvidenceKind.CLAIM, "seller", "dead", "yes"),
+                        Planned.DISPLAY_FOR_40))
                 .isEmpty();
-        assertThat(steps(rules, nothingKnown().look("dead", "no"), DISPLAY_FOR_40))
+        assertThat(steps(rules, nothingKnown().look("dead", "no"), Planned.DISPLAY_FOR_40))
                 .extracting(s -> s.confirmation().id())
                 .containsExactly("once-bought");
     }
@@ -175,11 +163,11 @@ class PlanningTest {
                 .tryOut("a", Map.of("x", .5), Map.of())
                 .tryOut("b", Map.of("y", .5), Map.of())
                 .tryOut("c", Map.of("y", .5), Map.of());
-        assertThat(steps(rules, nothingKnown(), NO_OFFERS))
+        assertThat(steps(rules, nothingKnown(), Planned.NO_OFFERS))
                 .extracting(s -> s.confirmation().id())
                 .startsWith("b")
                 .containsExactlyInAnyOrder("a", "b", "c");
-        assertThat(steps(rules, nothingKnown().tried("b"), NO_OFFERS))
+        assertThat(steps(rules, nothingKnown().tried("b"), Planned.NO_OFFERS))
                 .extracting(s -> s.confirmation().id())
                 .startsWith("c")
                 .doesNotContain("b");
@@ -188,7 +176,8 @@ class PlanningTest {
     @Test
     void theSameCaseGetsTheSamePlan() {
         Rules rules = new Rules().cause("x", .2).partFor("display", "x").tryOut("reseat", Map.of("x", .5), Map.of());
-        assertThat(plan(rules, nothingKnown(), DISPLAY_FOR_40)).isEqualTo(plan(rules, nothingKnown(), DISPLAY_FOR_40));
+        assertThat(plan(rules, nothingKnown(), Planned.DISPLAY_FOR_40))
+                .isEqualTo(plan(rules, nothingKnown(), Planned.DISPLAY_FOR_40));
     }
 
     /** Nothing can be done that is worth it, and x at .9 is worth 55 rather than .9 × 105. */
@@ -199,13 +188,13 @@ class PlanningTest {
                 .observation("dark", .01)
                 .sign("x", "dark", .9)
                 .partFor("display", "x");
-        Plan plan = plan(rules, nothingKnown().look("dark", "yes"), DISPLAY_FOR_40);
+        Plan plan = plan(rules, nothingKnown().look("dark", "yes"), Planned.DISPLAY_FOR_40);
         assertThat(plan.goesOn()).isFalse();
         assertThat(plan.decision().kind()).isEqualTo(Decision.Kind.REPAIR);
         assertThat(plan.decision().parts()).extracting(p -> p.id()).containsExactly("display");
         assertThat(plan.decision().causes()).containsExactly("x");
         assertThat(plan.now().getAmount().doubleValue()).isCloseTo(55, within(.01));
-        assertThat(plan(rules, nothingKnown().look("dark", "no"), DISPLAY_FOR_40)
+        assertThat(plan(rules, nothingKnown().look("dark", "no"), Planned.DISPLAY_FOR_40)
                         .decision()
                         .kind())
                 .isEqualTo(Decision.Kind.LEAVE);

@@ -4,35 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hingewise.casefile.Story;
-import hingewise.costing.Offer;
-import hingewise.costing.PriceBook;
-import hingewise.costing.RepairCosts;
-import hingewise.costing.Shops;
 import hingewise.decision.Planner;
-import hingewise.diagnosis.Diagnostician;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Moment;
-import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.Rules;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 
 /** Figures worked by hand: labour costs 30.00 an hour, a failure 50.00; shares may be off by a few standard errors. */
 class SheetTest {
-    private static final PriceBook DISPLAY_FOR_40 =
-            new PriceBook(List.of(new Offer("display", "Invented", Money.parse("EUR 40.00"), "service", 2, .05)));
     private static final double ERRORS = 5 * .5 / Math.sqrt(Planner.WORLDS);
 
     private static Planning planning(Rules rules, Story story) {
-        RuleBook book = rules.book();
-        return new Planning(
-                book,
-                new RepairCosts(book, DISPLAY_FOR_40, Shops.plain(), Rules.FAMILY),
-                new Diagnostician(book).diagnose(story.told()));
+        return Planned.of(rules, story, Planned.DISPLAY_FOR_40);
     }
 
     private static Sheet sheet(Rules rules, Story story) {
