@@ -9,8 +9,9 @@ set "JAR=%TARGET%\hingewise-0.1.0.jar"
 set "ARCHIVE=%TARGET%\hingewise.jsa"
 set "LOCK=%TARGET%\hingewise.lock"
 set "FLAGS=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
-rem A sheet may take hours; for that the faster machine code is worth the time it takes to make.
+rem A sheet or a study may take hours; for that the faster machine code is worth the time it takes to make.
 if "%~1"=="sift" set "FLAGS=-XX:+UseSerialGC"
+if "%~1"=="simulate" set "FLAGS=-XX:+UseSerialGC"
 
 set "JAVA=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
