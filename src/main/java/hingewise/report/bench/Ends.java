@@ -15,18 +15,13 @@ final class Ends {
         return rest < 26 ? last : letter(rest / 26) + last;
     }
 
-    /** What to do, in full. */
-    static String words(Decision decision) {
-        return decision.kind() == Decision.Kind.LEAVE
-                ? "order nothing, test it and sell it as working"
-                : decision.order();
-    }
-
-    /** The same in a few words. */
+    /** What to do, in a few words. */
     static String brief(Decision decision) {
-        List<Part> parts = decision.parts();
+        List<Part> parts = decision.parts().stream()
+                .filter(p -> p.form() != Part.Form.CONSUMABLE)
+                .toList();
         return parts.size() > 1
                 ? "fit " + parts.get(0).label() + " and " + (parts.size() - 1) + " more"
-                : words(decision);
+                : decision.order();
     }
 }

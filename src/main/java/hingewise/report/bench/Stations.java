@@ -107,7 +107,7 @@ final class Stations {
                                 .filter(p -> !l.decision().parts().contains(p))
                                 .map(Part::label)
                                 .collect(Collectors.joining(", ")))
-                .orElseGet(() -> Ends.words(end.decision()));
+                .orElseGet(() -> end.decision().order());
     }
 
     private static List<Row> care(BenchSheet.Care care) {
