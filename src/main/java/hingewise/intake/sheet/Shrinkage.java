@@ -19,7 +19,7 @@ import org.joda.money.Money;
  * of a loss D with that chance p is off by d·p·(1 − p)·D, while the spread of that loss is √(p(1 − p))·D; so errors go
  * with spreads. How large they are was measured by disturbing all numbers of the shipped rule book ({@code DoubtStudy}):
  * noise of .3 and .5 on log10-odds, what careful estimates differ by (Henrion and others 1996, UAI), moves the expected
- * profits of the demo listings, relative to one another, by .14 and .19 of their spread. A quarter leaves some room for
+ * profits of the demo listings, relative to one another, by .13 and .19 of their spread. A quarter leaves some room for
  * what reading a text adds.
  *
  * @param count listings that were appraised
