@@ -54,6 +54,7 @@ class PicturesTest {
             everySize(window, "question" + end, wrong);
             window.run(() -> model.acknowledge(model.state().unreadWarnings()));
             if (theme == Theme.LIGHT) {
+                window.run(money::all);
                 window.resize(1280, 800);
                 wrong.addAll(window.picture("wizard", 1));
             }
