@@ -6,6 +6,9 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +27,7 @@ import java.util.regex.Pattern;
  */
 record LabelledText(String id, String language, String family, String text, Map<String, Boolean> labels) {
     private static final Pattern LABEL = Pattern.compile("([a-z0-9-]+)=(yes|no)");
+    private static final Path FOLDER = Path.of("src/test/resources/hingewise/listings");
     private static final Set<String> FIELDS = Set.of("id", "language", "family", "text", "labels");
 
     /**
@@ -42,6 +46,17 @@ record LabelledText(String id, String language, String family, String text, Map<
             root.get("listings").forEach(node -> texts.add(of(file, node)));
             return List.copyOf(texts);
         }
+    }
+
+    /** Reads every file that further hands have added to the folder, each called {@code fresh-} and a name. */
+    static List<LabelledText> readAdded() throws IOException {
+        List<LabelledText> texts = new ArrayList<>();
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(FOLDER, "fresh-*.yaml")) {
+            for (Path file : files) {
+                texts.addAll(read(file.getFileName().toString()));
+            }
+        }
+        return List.copyOf(texts);
     }
 
     private static LabelledText of(String file, JsonNode node) {
