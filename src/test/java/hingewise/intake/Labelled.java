@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,14 +23,32 @@ record Labelled(String id, String language, String family, String text, Set<Stri
     /** The texts that are only counted, never looked at. */
     static final String HELD_OUT = "held-out";
 
+    /** How the ids of held-out texts begin that are by the hand of the written ones. */
+    static final String FIRST_HAND = "kept-";
+
     /** How the ids of held-out texts begin that are by the hand of the fresh ones. */
     static final String OTHER_HAND = "kept2-";
 
+    /** How the ids of held-out texts begin that are by further hands, which write no phrases. */
+    static final String FURTHER_HANDS = "kept3-";
+
+    private static final Path FOLDER = Path.of("src/test/resources/hingewise/listings");
+
+    /** The files that further hands have added for phrases to be widened by, each called {@code fresh-} and a name. */
+    static List<String> added() {
+        List<String> names = new ArrayList<>();
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(FOLDER, "fresh-*.yaml")) {
+            files.forEach(f -> names.add(f.getFileName().toString().replace(".yaml", "")));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return names.stream().sorted().toList();
+    }
+
     static List<Labelled> read(String name) {
         try {
-            JsonNode root = new YAMLMapper()
-                    .readTree(Path.of("src/test/resources/hingewise/listings", name + ".yaml")
-                            .toFile());
+            JsonNode root =
+                    new YAMLMapper().readTree(FOLDER.resolve(name + ".yaml").toFile());
             List<Labelled> all = new ArrayList<>();
             for (JsonNode n : root.get("listings")) {
                 Set<String> labels = new TreeSet<>();

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
+import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -32,8 +33,23 @@ class ReadingAccuracyTest {
 
     @Test
     void heldOutTextsAreReadAsBefore() {
-        Accuracy accuracy = Accuracy.of(RULES, reader, Labelled.read(Labelled.HELD_OUT));
+        Accuracy accuracy = heldOut(t -> !t.id().startsWith(Labelled.FURTHER_HANDS));
         assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.84);
         assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.635);
+    }
+
+    /** Apart from the others, lest the few and hard ones hide what becomes of the many. */
+    @Test
+    void heldOutEnglishOfFurtherHandsIsReadAsBefore() {
+        Accuracy accuracy = heldOut(t -> t.id().startsWith(Labelled.FURTHER_HANDS + "en-"));
+        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.77);
+        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.63);
+    }
+
+    private Accuracy heldOut(Predicate<Labelled> which) {
+        return Accuracy.of(
+                RULES,
+                reader,
+                Labelled.read(Labelled.HELD_OUT).stream().filter(which).toList());
     }
 }
