@@ -46,6 +46,14 @@ class ReadingAccuracyTest {
         assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.63);
     }
 
+    /** Mostly terse, misspelt or translated, and harder than what was written to widen phrases by. */
+    @Test
+    void heldOutGermanAndBrokenEnglishOfFurtherHandsIsReadAsBefore() {
+        Accuracy accuracy = heldOut(t -> t.id().startsWith(Labelled.FURTHER_HANDS + "de-"));
+        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.73);
+        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.56);
+    }
+
     private Accuracy heldOut(Predicate<Labelled> which) {
         return Accuracy.of(
                 RULES,

@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The labelled texts are sound measures: every label can be given, and each file holds enough of everything. */
 class LabelledTextsTest {
@@ -95,6 +96,16 @@ class LabelledTextsTest {
         long heap = written.size() + fresh.size() + first;
         assertThat(heap).isGreaterThanOrEqualTo(240);
         assertThat((double) first / heap).isBetween(1.0 / 3, .37);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"de", "en"})
+    void aThirdOfWhatAFurtherHandWroteIsKeptApart(String hand) {
+        long apart =
+                kept.stream().filter(t -> t.id().startsWith("kept3-" + hand)).count();
+        long shown =
+                added.stream().filter(t -> t.id().startsWith("fresh-" + hand)).count();
+        assertThat((double) apart / (shown + apart)).isBetween(.3, .37);
     }
 
     @Test
