@@ -83,7 +83,7 @@ final class Board {
                 .toArray();
         return IntStream.range(0, after.length)
                 .boxed()
-                .sorted(Comparator.comparingDouble(i -> after[i]))
+                .sorted(Comparator.comparingDouble(i -> (float) after[i]))
                 .limit(MOST_LOOKS)
                 .sorted()
                 .map(own::get)
@@ -183,7 +183,7 @@ final class Board {
         for (int e = 0; e < endings; e++) {
             double cost = cost(sums, from, e, opening);
             boolean weighed = !(opened && unopenedOnly[e]) && !(among == Among.CONCERNED && carefree[e]);
-            if (weighed && cost < least) {
+            if (weighed && Saving.more(least, cost)) {
                 best = e;
                 least = cost;
             }

@@ -17,7 +17,7 @@ enum Order {
             int first = NOTHING;
             for (Saving s : savings) {
                 double efficiency = Saving.efficiency(s.gross(), s.cost());
-                if (s.any() && efficiency > best) {
+                if (s.any() && Saving.more(efficiency, best)) {
                     best = efficiency;
                     first = s.act();
                 }
@@ -28,7 +28,7 @@ enum Order {
             }
             for (long rest = shared; rest != 0; rest &= rest - 1) {
                 Block block = Block.behind(problem, savings, Long.lowestOneBit(rest));
-                if (block.efficiency() > best) {
+                if (Saving.more(block.efficiency(), best)) {
                     best = block.efficiency();
                     first = block.first();
                 }
@@ -43,7 +43,7 @@ enum Order {
             double best = Double.NEGATIVE_INFINITY;
             int first = NOTHING;
             for (Saving s : savings) {
-                if (s.any() && s.net() > best) {
+                if (s.any() && Saving.more(s.net(), best)) {
                     best = s.net();
                     first = s.act();
                 }
@@ -62,7 +62,7 @@ enum Order {
         static Block behind(Problem problem, List<Saving> savings, long gate) {
             List<Saving> behind = savings.stream()
                     .filter(s -> (s.opens() & gate) != 0 && s.any())
-                    .sorted(Comparator.comparingDouble(s -> -Saving.efficiency(s.gross(), s.own())))
+                    .sorted(Comparator.comparingDouble(s -> Saving.coarse(-Saving.efficiency(s.gross(), s.own()))))
                     .toList();
             double best = 0;
             double gross = 0;

@@ -144,7 +144,9 @@ public final class Planner {
                     board.information(now, board.move(s.act(), now.open())),
                     whole.getOrDefault(s.act(), Double.POSITIVE_INFINITY) / n));
         }
-        options.sort(Comparator.comparingDouble(Option::net).reversed().thenComparing(Option::act));
+        options.sort(Comparator.comparingDouble((Option o) -> Saving.coarse(o.net()))
+                .reversed()
+                .thenComparing(Option::act));
         Optional<Option> first = first(options, saving(paired, pairs), stop / n);
         first.ifPresent(o -> {
             options.remove(o);
@@ -170,7 +172,7 @@ public final class Planner {
     /** The acts by which the whole case costs least if a simple order is followed afterwards, least first. */
     private List<Integer> followed(Search search, List<Saving> paired) {
         Map<Integer, Double> after = new HashMap<>();
-        paired.forEach(s -> after.put(s.act(), search.simplyAfter(now, s.act())));
+        paired.forEach(s -> after.put(s.act(), Saving.coarse(search.simplyAfter(now, s.act()))));
         return after.entrySet().stream()
                 .sorted(Map.Entry.<Integer, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
                 .map(Map.Entry::getKey)
@@ -203,11 +205,13 @@ public final class Planner {
         double clearly = Math.min(least, stop) * (1 - LEAST);
         return options.stream()
                 .filter(o -> o.whole() < clearly && !saving.contains(o.act()))
-                .min(Comparator.comparingDouble(Option::whole).thenComparing(Option::act))
+                .min(Comparator.comparingDouble((Option o) -> Saving.coarse(o.whole()))
+                        .thenComparing(Option::act))
                 .or(() -> options.stream()
                         .filter(o -> saving.contains(o.act()) && o.whole() < stop * (1 - LEAST))
                         .filter(o -> o.whole() <= least * (1 + NEAR))
-                        .max(Comparator.comparingDouble((Option o) -> o.gross() - o.cost() / 2 - o.whole())
+                        .max(Comparator.comparingDouble(
+                                        (Option o) -> Saving.coarse(o.gross() - o.cost() / 2 - o.whole()))
                                 .thenComparing(Option::act, Comparator.reverseOrder()))
                         .map(o -> before(o, options, least)));
     }
@@ -219,7 +223,8 @@ public final class Planner {
                 : options.stream()
                         .filter(o -> o.with() == Option.ALONE && o.net() > 0)
                         .filter(o -> o.whole() <= least * (1 + 2 * NEAR))
-                        .max(Comparator.comparingDouble((Option o) -> o.gross() - o.cost() / 2 - o.whole())
+                        .max(Comparator.comparingDouble(
+                                        (Option o) -> Saving.coarse(o.gross() - o.cost() / 2 - o.whole()))
                                 .thenComparing(Option::act, Comparator.reverseOrder()))
                         .orElse(first);
     }
@@ -235,11 +240,12 @@ public final class Planner {
         }
         Set<Integer> picked = new LinkedHashSet<>();
         by.stream()
-                .sorted(Comparator.comparingDouble(Saving::net).reversed())
+                .sorted(Comparator.comparingDouble((Saving s) -> Saving.coarse(s.net()))
+                        .reversed())
                 .limit(PAIRED / 2)
                 .forEach(s -> picked.add(s.act()));
         by.stream()
-                .sorted(Comparator.comparingDouble(s -> -Saving.efficiency(s.gross(), s.cost())))
+                .sorted(Comparator.comparingDouble(s -> Saving.coarse(-Saving.efficiency(s.gross(), s.cost()))))
                 .filter(s -> !picked.contains(s.act()))
                 .limit(PAIRED - PAIRED / 2)
                 .forEach(s -> picked.add(s.act()));
@@ -277,7 +283,7 @@ public final class Planner {
         double most = synergy;
         for (Saving other : paired) {
             double together = first.net() + more.getOrDefault(other.act(), 0.0) - Math.max(0, other.net());
-            if (other.act() != first.act() && together > most) {
+            if (other.act() != first.act() && Saving.more(together, most)) {
                 most = together;
                 second = other.act();
             }

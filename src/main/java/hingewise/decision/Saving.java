@@ -26,4 +26,19 @@ record Saving(int act, double least, double gross, double own, double opening, l
     static double efficiency(double gross, double cost) {
         return cost > 0 ? gross / cost : Double.MAX_VALUE;
     }
+
+    /** An amount to compare by: amounts that only the order of adding up sets apart are equal. */
+    static double coarse(double amount) {
+        return (float) amount;
+    }
+
+    /** Whether one amount is more than another, and not just by the order of adding up. */
+    static boolean more(double amount, double than) {
+        return coarse(amount) > coarse(than);
+    }
+
+    /** What paying one amount instead of another saves: nothing, if only the order of adding up sets them apart. */
+    static double saved(double of, double paid) {
+        return coarse(of) == coarse(paid) ? 0 : of - paid;
+    }
 }

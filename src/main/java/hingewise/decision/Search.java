@@ -61,7 +61,7 @@ final class Search {
             savings.add(new Saving(
                     a,
                     LEAST * scale * lot.size(),
-                    stop - outcome.ends(),
+                    Saving.saved(stop, outcome.ends()),
                     outcome.own(),
                     outcome.opening(),
                     move.opens()));
