@@ -8,12 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 
-/**
- * A problem with the worlds it may be in: what deciding costs in a lot of them, and how an act splits it.
- *
- * <p>The decision for each half of a lot is chosen by the other half. Chosen by the worlds it is judged on, every act would
- * seem to save something, and the more so the finer it splits them.
- */
+/** A problem with the worlds it may be in: what deciding costs in a lot of them, and how an act splits it. */
 final class Board {
     /** Of an act that looks at many signs those are read that say most: more would split the worlds too finely. */
     private static final int MOST_LOOKS = 3;
@@ -25,51 +20,39 @@ final class Board {
     final Worlds worlds;
     final Dice dice;
     final States states;
-    private final int[] drawn;
+    final Situations situations;
     private final List<List<Look>> looks = new ArrayList<>();
-    private final Map<Long, Move>[] moves;
-    private final boolean[] unopenedOnly;
-    private final boolean[] carefree;
-    private final Map<Long, double[]> openings = new HashMap<>();
-    private final int endings;
-    /** Sums of one half of a lot: of each decision, and last how many worlds there are. */
+    private final List<Map<Long, Move>> moves = new ArrayList<>();
+    private final Map<Long, Choice> choices = new HashMap<>();
+    private final Map<Lot, Lot> lots = new HashMap<>();
+    private final Tally tally = new Tally();
     private final int stride;
 
-    @SuppressWarnings({"unchecked", "rawtypes"}) // an array of maps cannot be made otherwise
     Board(Problem problem, Worlds worlds, long seed) {
         this.problem = problem;
         this.worlds = worlds;
         this.dice = new Dice(problem, worlds.count(), seed);
         this.states = new States(problem);
-        this.endings = problem.endings().size();
-        this.stride = endings + 1;
-        this.unopenedOnly = new boolean[endings];
-        this.carefree = new boolean[endings];
-        for (int e = 0; e < endings; e++) {
-            unopenedOnly[e] = problem.endings().get(e).unopened();
-            carefree[e] = problem.endings().get(e).covers() == -1L;
-        }
-        this.drawn = new int[worlds.count()];
-        for (int w = 0; w < drawn.length; w++) {
-            drawn[w] = states.number(worlds.present(w));
-        }
-        this.moves = new Map[problem.acts().size()];
+        this.stride = Choice.stride(problem);
+        this.situations = new Situations(IntStream.range(0, worlds.count())
+                .map(w -> states.number(worlds.present(w)))
+                .toArray());
         Lot all = all(0);
-        for (int a = 0; a < moves.length; a++) {
-            moves[a] = new HashMap<>();
+        for (int a = 0; a < problem.acts().size(); a++) {
+            moves.add(new HashMap<>());
             looks.add(mostTelling(all, a));
         }
     }
 
-    /** The number of the state a world was drawn in. */
-    int drawn(int world) {
-        return drawn[world];
+    /** The half of the worlds that a world belongs to, 0 or 1. */
+    static int half(int world) {
+        return world & 1;
     }
 
-    /** An act as it is done with these gates open. */
-    Move move(int act, long open) {
-        long toOpen = problem.path(problem.acts().get(act).gate()) & ~open;
-        return moves[act].computeIfAbsent(toOpen, t -> new Move(this, act, looks.get(act), t));
+    /** An act as it is done in a lot. */
+    Move move(int act, Lot lot) {
+        long toOpen = problem.path(problem.acts().get(act).gate()) & ~lot.open();
+        return moves.get(act).computeIfAbsent(toOpen, t -> new Move(this, act, looks.get(act), t));
     }
 
     private List<Look> mostTelling(Lot all, int act) {
@@ -78,12 +61,12 @@ final class Board {
             return own;
         }
         double[] after = own.stream()
-                .mapToDouble(l -> outcome(all, new Move(this, act, List.of(l), 0), Among.ALL)
+                .mapToDouble(l -> reckoned(all, new Move(this, act, List.of(l), 0), Choice.Among.ALL)
                         .ends())
                 .toArray();
         return IntStream.range(0, after.length)
                 .boxed()
-                .sorted(Comparator.comparingDouble(i -> (float) after[i]))
+                .sorted(Comparator.comparingDouble(i -> Saving.coarse(after[i])))
                 .limit(MOST_LOOKS)
                 .sorted()
                 .map(own::get)
@@ -92,61 +75,58 @@ final class Board {
 
     /** All worlds as they are drawn. */
     Lot all(long open) {
-        int[] all = new int[drawn.length];
-        for (int w = 0; w < all.length; w++) {
-            all[w] = w;
-        }
-        return new Lot(all, drawn.clone(), all.length, open, 0);
+        return lot(IntStream.range(0, worlds.count()).toArray(), open, 0);
+    }
+
+    private Lot lot(int[] in, long open, long done) {
+        Lot lot = new Lot(in, open, done);
+        Lot before = lots.putIfAbsent(lot, lot);
+        return before == null ? lot : before;
+    }
+
+    private Choice choice(long open) {
+        return choices.computeIfAbsent(open, o -> new Choice(problem, o));
     }
 
     /** What each decision costs, summed over the two halves of a lot, one after the other. */
-    double[] losses(Lot lot) {
+    private double[] losses(Lot lot) {
+        tally.clear();
+        for (int s : lot.situations()) {
+            tally.add(2 * situations.state(s) + half(situations.world(s)));
+        }
         double[] sums = new double[2 * stride];
-        for (int i = 0; i < lot.size(); i++) {
-            add(sums, lot.worlds()[i], lot.states()[i]);
+        for (int i = 0; i < tally.size(); i++) {
+            add(sums, tally.number(i) & 1, tally.number(i) >>> 1, tally.times(i));
         }
         return sums;
     }
 
+    private void add(double[] sums, int half, int state, int times) {
+        double[] losses = states.losses(state);
+        int from = half * stride;
+        for (int e = 0; e < losses.length; e++) {
+            sums[from + e] += times * losses[e];
+        }
+        sums[from + losses.length] += times;
+    }
+
     /** What deciding costs, summed over the worlds of a lot. */
     double end(Lot lot) {
-        return end(lot, Among.ALL);
+        if (Double.isNaN(lot.end)) {
+            lot.end = end(lot, Choice.Among.ALL);
+        }
+        return lot.end;
     }
 
     /** The same where only some decisions are weighed. */
-    double end(Lot lot, Among among) {
-        return least(losses(lot), lot.open(), among);
-    }
-
-    /** Which decisions are weighed. */
-    enum Among {
-        ALL,
-        /**
-         * Those after which a fault that is left is a concern. If one of the others is best now, it may take several cures
-         * until another is, and none of them alone seems to save anything.
-         */
-        CONCERNED
+    double end(Lot lot, Choice.Among among) {
+        return choice(lot.open()).least(losses(lot), among);
     }
 
     /** Whether the best decision for a lot is one after which no fault is a concern, while there are others. */
     boolean leavesAllBehind(Lot lot) {
-        for (boolean free : carefree) {
-            if (!free) {
-                return carefree[best(lot)];
-            }
-        }
-        return false;
-    }
-
-    private double least(double[] sums, long open, Among among) {
-        boolean opened = problem.endsUnopened(open);
-        double[] opening = opening(open);
-        int first = best(sums, 0, opening, opened, among);
-        int second = best(sums, stride, opening, opened, among);
-        if (first < 0 || second < 0) {
-            return least(sums, open, Among.ALL);
-        }
-        return cost(sums, stride, first, opening) + cost(sums, 0, second, opening);
+        return Choice.carefree(problem, best(lot))
+                && IntStream.range(0, problem.endings().size()).anyMatch(e -> !Choice.carefree(problem, e));
     }
 
     /** The decision that costs least in a lot, the first of equals. */
@@ -156,48 +136,12 @@ final class Board {
         for (int e = 0; e < stride; e++) {
             sums[e] = halves[e] + halves[e + stride];
         }
-        return best(sums, 0, opening(lot.open()), problem.endsUnopened(lot.open()), Among.ALL);
+        return choice(lot.open()).best(sums, 0, Choice.Among.ALL);
     }
 
     /** What of opening these gates (one bit each) the best decision has to pay as well. */
     double paidAnyway(Lot lot, long opens) {
         return problem.opening(problem.endings().get(best(lot)).opens() & ~lot.open() & opens);
-    }
-
-    /** What each decision still has to pay for opening. */
-    private double[] opening(long open) {
-        return openings.computeIfAbsent(
-                open,
-                o -> problem.endings().stream()
-                        .mapToDouble(e -> problem.opening(e.opens() & ~o))
-                        .toArray());
-    }
-
-    private double cost(double[] sums, int from, int ending, double[] opening) {
-        return sums[from + ending] + sums[from + endings] * opening[ending];
-    }
-
-    private int best(double[] sums, int from, double[] opening, boolean opened, Among among) {
-        int best = -1;
-        double least = Double.POSITIVE_INFINITY;
-        for (int e = 0; e < endings; e++) {
-            double cost = cost(sums, from, e, opening);
-            boolean weighed = !(opened && unopenedOnly[e]) && !(among == Among.CONCERNED && carefree[e]);
-            if (weighed && Saving.more(least, cost)) {
-                best = e;
-                least = cost;
-            }
-        }
-        return best;
-    }
-
-    private void add(double[] sums, int world, int state) {
-        double[] losses = states.losses(state);
-        int from = (world & 1) * stride;
-        for (int e = 0; e < losses.length; e++) {
-            sums[from + e] += losses[e];
-        }
-        sums[from + endings]++;
     }
 
     /**
@@ -209,26 +153,34 @@ final class Board {
      */
     record Outcome(double ends, double own, double opening) {}
 
-    Outcome outcome(Lot lot, Move move, Among among) {
-        double[] none = {};
+    Outcome outcome(Lot lot, int act, Choice.Among among) {
+        return among == Choice.Among.ALL
+                ? lot.outcomes.computeIfAbsent(act, a -> reckoned(lot, move(a, lot), among))
+                : reckoned(lot, move(act, lot), among);
+    }
+
+    private Outcome reckoned(Lot lot, Move move, Choice.Among among) {
+        tally.clear();
+        for (int result : move.results(lot)) {
+            tally.add(result);
+        }
         double[][] sums = new double[move.reports()][];
-        Arrays.fill(sums, none);
         int[] counts = new int[sums.length];
-        for (int i = 0; i < lot.size(); i++) {
-            long result = move.in(lot.worlds()[i], lot.states()[i]);
-            int report = Move.report(result);
-            if (counts[report]++ == 0) {
+        for (int i = 0; i < tally.size(); i++) {
+            int result = tally.number(i);
+            int report = move.report(result);
+            if (counts[report] == 0) {
                 sums[report] = new double[2 * stride];
             }
-            add(sums[report], lot.worlds()[i], Move.state(result));
+            counts[report] += tally.times(i);
+            add(sums[report], move.half(result), move.state(result), tally.times(i));
         }
         double ends = 0;
         double own = 0;
         double opening = 0;
-        long open = lot.open() | move.opens();
         for (int r = 0; r < sums.length; r++) {
             if (counts[r] > 0) {
-                ends += least(sums[r], r == Move.LEFT ? lot.open() : open, among);
+                ends += choice(open(lot, move, r)).least(sums[r], among);
                 own += counts[r] * move.own(r);
                 opening += r == Move.LEFT ? 0 : counts[r] * move.opening();
             }
@@ -236,18 +188,24 @@ final class Board {
         return new Outcome(ends, own, opening);
     }
 
+    private static long open(Lot lot, Move move, int report) {
+        return report == Move.LEFT ? lot.open() : lot.open() | move.opens();
+    }
+
     /**
      * How much an act's looks tell of the counted causes, if it can be done: bits (Shannon's information) of each cause
      * times what leaving it costs, summed.
      */
-    double information(Lot lot, Move move) {
+    double information(Lot lot, int act) {
+        Move move = move(act, lot);
         int causes = problem.leftover().size();
         int[][] there = new int[move.reports()][causes];
         int[] counts = new int[there.length];
-        for (int i = 0; i < lot.size(); i++) {
-            int report = Move.report(move.in(lot.worlds()[i], lot.states()[i]));
+        int[] results = move.results(lot);
+        for (int i = 0; i < results.length; i++) {
+            int report = move.report(results[i]);
             counts[report]++;
-            long state = states.state(lot.states()[i]) & problem.counted();
+            long state = states.state(situations.state(lot.situations()[i])) & problem.counted();
             for (long rest = state; rest != 0; rest &= rest - 1) {
                 there[report][Long.numberOfTrailingZeros(rest)]++;
             }
@@ -273,25 +231,33 @@ final class Board {
     }
 
     /** The lots that an act makes of one, by report; those that cannot be are empty. */
-    Lot[] split(Lot lot, int act, Move move) {
-        long[] results = new long[lot.size()];
+    Lot[] split(Lot lot, int act) {
+        return lot.splits.computeIfAbsent(act, a -> splitting(lot, a));
+    }
+
+    private Lot[] splitting(Lot lot, int act) {
+        Move move = move(act, lot);
+        int[] results = move.results(lot);
         int[] counts = new int[move.reports()];
-        for (int i = 0; i < results.length; i++) {
-            results[i] = move.in(lot.worlds()[i], lot.states()[i]);
-            counts[Move.report(results[i])]++;
+        for (int result : results) {
+            counts[move.report(result)]++;
         }
-        Lot[] lots = new Lot[counts.length];
-        for (int r = 0; r < lots.length; r++) {
-            long open = r == Move.LEFT ? lot.open() : lot.open() | move.opens();
-            lots[r] = new Lot(new int[counts[r]], new int[counts[r]], counts[r], open, lot.done() | 1L << act);
+        int[][] parts = new int[counts.length][];
+        for (int r = 0; r < parts.length; r++) {
+            parts[r] = new int[counts[r]];
         }
         Arrays.fill(counts, 0);
         for (int i = 0; i < results.length; i++) {
-            int report = Move.report(results[i]);
-            int place = counts[report]++;
-            lots[report].worlds()[place] = lot.worlds()[i];
-            lots[report].states()[place] = Move.state(results[i]);
+            int report = move.report(results[i]);
+            int before = lot.situations()[i];
+            int state = move.state(results[i]);
+            parts[report][counts[report]++] =
+                    state == situations.state(before) ? before : situations.number(situations.world(before), state);
         }
-        return lots;
+        Lot[] made = new Lot[parts.length];
+        for (int r = 0; r < made.length; r++) {
+            made[r] = lot(parts[r], open(lot, move, r), lot.done() | 1L << act);
+        }
+        return made;
     }
 }

@@ -1,12 +1,66 @@
 package hingewise.decision;
 
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+
 /**
- * Worlds that look alike so far.
- *
- * @param worlds which
- * @param states number of the state each is in by now
- * @param size how many of the two arrays count
- * @param open gates that are open (one bit each)
- * @param done acts that were done (one bit each)
+ * Worlds that look alike so far. What was reckoned of it is kept with it: the same lot comes up in many orders of doing
+ * things.
  */
-record Lot(int[] worlds, int[] states, int size, long open, long done) {}
+final class Lot {
+    private final int[] situations;
+    private final long open;
+    private final long done;
+    private final int hash;
+
+    /** What comes of acts, by number, as far as it was asked. */
+    final Map<Integer, Board.Outcome> outcomes = new HashMap<>();
+    /** The lots that acts make of it, by number, as far as it was asked. */
+    final Map<Integer, Lot[]> splits = new HashMap<>();
+    /** What deciding costs in it, once it was asked. */
+    double end = Double.NaN;
+
+    /**
+     * @param situations numbers of the worlds, each in the state it is in by now; not to be changed
+     * @param open gates that are open (one bit each)
+     * @param done acts that were done (one bit each)
+     */
+    Lot(int[] situations, long open, long done) {
+        this.situations = situations;
+        this.open = open;
+        this.done = done;
+        this.hash = Objects.hash(Arrays.hashCode(situations), open, done);
+    }
+
+    int[] situations() {
+        return situations;
+    }
+
+    int size() {
+        return situations.length;
+    }
+
+    long open() {
+        return open;
+    }
+
+    long done() {
+        return done;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Lot lot
+                && hash == lot.hash
+                && open == lot.open
+                && done == lot.done
+                && Arrays.equals(situations, lot.situations);
+    }
+
+    @Override
+    public int hashCode() {
+        return hash;
+    }
+}

@@ -8,14 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * One act with certain gates still to be opened for it, and what it does in each world. What it does to a world that
- * nothing was done to yet is kept, and so is the last of what it does otherwise: the same is looked at again and again.
+ * One act with certain gates still to be opened for it, and what it does in each situation, which is kept: the same is
+ * looked at again and again. Situations of one half of the worlds with the same report and state after it are one result.
  */
 final class Move {
     /** The report of an act that was left because a need was not met. */
     static final int LEFT = 0;
 
-    private static final byte UNKNOWN = -1;
+    private static final int UNKNOWN = -1;
 
     private final Board board;
     private final int number;
@@ -26,10 +26,8 @@ final class Move {
     private final Reader[] looks;
     private final double asking;
     private final double opening;
-    private final byte[] reports;
-    private final int[] states;
-    private final int[] lastBefore;
-    private final long[] lastResult;
+    private final Numbering results = new Numbering();
+    private int[] resultOf = {};
 
     /** A look and the worlds in which it reports. */
     private record Reader(int sign, boolean answer, BitSet ifShown, BitSet ifNot) {
@@ -48,12 +46,6 @@ final class Move {
         this.looks = looks.stream().map(l -> reader(l, true)).toArray(Reader[]::new);
         this.asking = act.needs().stream().mapToDouble(Need::cost).sum();
         this.opening = board.problem.opening(toOpen);
-        this.reports = new byte[board.worlds.count()];
-        this.states = new int[reports.length];
-        this.lastBefore = new int[reports.length];
-        this.lastResult = new long[reports.length];
-        Arrays.fill(lastBefore, UNKNOWN);
-        Arrays.fill(reports, UNKNOWN);
     }
 
     private Reader reader(Look look, boolean answer) {
@@ -71,49 +63,76 @@ final class Move {
         return order;
     }
 
-    /** Report and state after it in a world: the report in the upper half, the number of the state in the lower. */
-    long in(int world, int before) {
-        if (before != board.drawn(world)) {
-            if (lastBefore[world] != before) {
-                lastResult[world] = reckoned(world, before);
-                lastBefore[world] = before;
-            }
-            return lastResult[world];
+    /** The number of what comes of it in each situation of a lot. */
+    int[] results(Lot lot) {
+        int[] in = lot.situations();
+        if (resultOf.length < board.situations.count()) {
+            int known = resultOf.length;
+            resultOf = Arrays.copyOf(resultOf, Math.max(board.situations.count(), 2 * known));
+            Arrays.fill(resultOf, known, resultOf.length, UNKNOWN);
         }
-        if (reports[world] == UNKNOWN) {
-            long result = reckoned(world, before);
-            reports[world] = (byte) report(result);
-            states[world] = state(result);
-            return result;
+        int[] found = new int[in.length];
+        for (int i = 0; i < in.length; i++) {
+            int result = resultOf[in[i]];
+            found[i] = result == UNKNOWN ? reckoned(in[i]) : result;
         }
-        return (long) reports[world] << 32 | states[world];
+        return found;
     }
 
-    static int report(long result) {
-        return (int) (result >>> 32);
+    /** What is reported in a result. */
+    int report(int result) {
+        return (int) (results.key(result) >>> 33);
     }
 
-    static int state(long result) {
-        return (int) result;
+    /** The half of the worlds that a result is of. */
+    int half(int result) {
+        return (int) (results.key(result) >>> 32) & 1;
     }
 
-    private long reckoned(int world, int before) {
+    /** The number of the state after it. */
+    int state(int result) {
+        return (int) results.key(result);
+    }
+
+    private int reckoned(int situation) {
+        int world = board.situations.world(situation);
+        int before = board.situations.state(situation);
         long x = board.states.state(before);
+        long y = x;
+        int report = LEFT;
+        if (isDone(world, x)) {
+            y = after(world, x);
+            report = report(world, y);
+        }
+        int state = y == x ? before : board.states.number(y);
+        int result = results.number((2L * report + Board.half(world)) << 32 | state);
+        resultOf[situation] = result;
+        return result;
+    }
+
+    private boolean isDone(int world, long state) {
         for (Reader need : needs) {
-            if (need.reports(board.worlds, world, x) != need.answer()) {
-                return (long) LEFT << 32 | before;
+            if (need.reports(board.worlds, world, state) != need.answer()) {
+                return false;
             }
         }
-        long y = x;
+        return true;
+    }
+
+    private long after(int world, long before) {
+        long state = before;
         for (int gate : opens) {
-            y = board.dice.after(gate, board.problem.gates().get(gate), world, y);
+            state = board.dice.after(gate, board.problem.gates().get(gate), world, state);
         }
-        y = board.dice.after(number, act, world, y);
-        int code = 1;
+        return board.dice.after(number, act, world, state);
+    }
+
+    private int report(int world, long state) {
+        int report = 1;
         for (Reader look : looks) {
-            code = 2 * code + (look.reports(board.worlds, world, y) ? 1 : 0);
+            report = 2 * report + (look.reports(board.worlds, world, state) ? 1 : 0);
         }
-        return (long) code << 32 | (y == x ? before : board.states.number(y));
+        return report;
     }
 
     /** One more than the largest report: {@link #LEFT}, or 1 followed by one bit for each look. */

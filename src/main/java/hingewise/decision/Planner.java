@@ -80,8 +80,8 @@ public final class Planner {
             return new Policy.Decide(chance, board.end(lot) / lot.size(), board.best(lot));
         }
         int act = first.get().act();
-        Move move = board.move(act, lot.open());
-        Lot[] lots = board.split(lot, act, move);
+        Move move = board.move(act, lot);
+        Lot[] lots = board.split(lot, act);
         List<Policy.Branch> branches = new ArrayList<>();
         double expected = 0;
         for (int r = 0; r < lots.length; r++) {
@@ -141,7 +141,7 @@ public final class Planner {
                     s.cost() / n - anyway,
                     alone ? Option.ALONE : pair.second(),
                     (alone ? s.net() : pair.net()) / n,
-                    board.information(now, board.move(s.act(), now.open())),
+                    board.information(now, s.act()),
                     whole.getOrDefault(s.act(), Double.POSITIVE_INFINITY) / n));
         }
         options.sort(Comparator.comparingDouble((Option o) -> Saving.coarse(o.net()))
@@ -158,7 +158,7 @@ public final class Planner {
     /** What the acts save by itself where the best decision is one that no cure makes better: what they save for others. */
     private List<Saving> byItself(List<Saving> savings, double scale) {
         return board.leavesAllBehind(now)
-                ? search(-1L, scale).savings(now, board.end(now, Board.Among.CONCERNED), Board.Among.CONCERNED)
+                ? search(-1L, scale).savings(now, board.end(now, Choice.Among.CONCERNED), Choice.Among.CONCERNED)
                 : savings;
     }
 
@@ -264,10 +264,9 @@ public final class Planner {
     }
 
     private Pair pair(Search search, Saving first, List<Saving> paired, double synergy) {
-        Move move = board.move(first.act(), now.open());
         double any = first.net();
         Map<Integer, Double> more = new HashMap<>();
-        for (Lot lot : board.split(now, first.act(), move)) {
+        for (Lot lot : board.split(now, first.act())) {
             if (lot.size() > 0) {
                 double best = 0;
                 for (Saving s : search.savings(lot, board.end(lot))) {
@@ -301,7 +300,7 @@ public final class Planner {
         int some = Math.min(KNOWN, now.size());
         double saved = board.problem.opening(board.problem.endings().get(ending).opens() & ~now.open());
         for (int i = 0; i < some; i++) {
-            int state = now.states()[i];
+            int state = board.situations.state(now.situations()[i]);
             saved +=
                     (board.states.losses(state)[ending] - certainty.cost(board.states.state(state), now.open())) / some;
         }
@@ -313,7 +312,7 @@ public final class Planner {
         double sum = 0;
         double squares = 0;
         for (int i = 0; i < now.size(); i++) {
-            double loss = board.states.losses(now.states()[i])[ending];
+            double loss = board.states.losses(board.situations.state(now.situations()[i]))[ending];
             sum += loss;
             squares += loss * loss;
         }

@@ -48,23 +48,22 @@ final class Search {
 
     /** What each act that can still be done saves and costs in a lot. */
     List<Saving> savings(Lot lot, double stop) {
-        return savings(lot, stop, Board.Among.ALL);
+        return savings(lot, stop, Choice.Among.ALL);
     }
 
     /** The same where only some decisions are weighed, of which the best costs {@code stop}. */
-    List<Saving> savings(Lot lot, double stop, Board.Among among) {
+    List<Saving> savings(Lot lot, double stop, Choice.Among among) {
         List<Saving> savings = new ArrayList<>();
         for (long rest = candidates & ~lot.done(); rest != 0; rest &= rest - 1) {
             int a = Long.numberOfTrailingZeros(rest);
-            Move move = board.move(a, lot.open());
-            Board.Outcome outcome = board.outcome(lot, move, among);
+            Board.Outcome outcome = board.outcome(lot, a, among);
             savings.add(new Saving(
                     a,
                     LEAST * scale * lot.size(),
                     Saving.saved(stop, outcome.ends()),
                     outcome.own(),
                     outcome.opening(),
-                    move.opens()));
+                    board.move(a, lot).opens()));
         }
         return savings;
     }
@@ -92,8 +91,8 @@ final class Search {
 
     /** The best found cost of doing an act and then going on. */
     double after(Lot lot, int act, int depth) {
-        Move move = board.move(act, lot.open());
-        Lot[] lots = board.split(lot, act, move);
+        Move move = board.move(act, lot);
+        Lot[] lots = board.split(lot, act);
         double cost = 0;
         for (int r = 0; r < lots.length; r++) {
             if (lots[r].size() > 0) {
@@ -106,7 +105,7 @@ final class Search {
     /** As if none of the decisions after which no fault is a concern could be taken, yet stopping with them where that is best. */
     private double towards(Lot lot, double stop, int length) {
         int act = Order.NET.first(
-                board.problem, savings(lot, board.end(lot, Board.Among.CONCERNED), Board.Among.CONCERNED));
+                board.problem, savings(lot, board.end(lot, Choice.Among.CONCERNED), Choice.Among.CONCERNED));
         return act == Order.NOTHING
                 ? stop
                 : done(
@@ -132,8 +131,8 @@ final class Search {
 
     /** What doing an act costs, and going on from each of its reports; or stopping, if that is less. */
     private double done(Lot lot, double stop, int act, ToDoubleBiFunction<Lot, Double> on) {
-        Move move = board.move(act, lot.open());
-        Lot[] lots = board.split(lot, act, move);
+        Move move = board.move(act, lot);
+        Lot[] lots = board.split(lot, act);
         double value = 0;
         for (int r = 0; r < lots.length; r++) {
             if (lots[r].size() > 0) {

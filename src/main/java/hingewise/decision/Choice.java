@@ -1,0 +1,82 @@
+package hingewise.decision;
+
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+
+/**
+ * The decisions that can be taken while certain gates are open. The decision for each half of a lot is chosen by the other
+ * half: chosen by the worlds it is judged on, every act would seem to save something, and the more so the finer it splits
+ * them.
+ */
+final class Choice {
+    private final int endings;
+    /** What each decision still has to pay for opening. */
+    private final double[] opening;
+
+    private final int[] all;
+    private final int[] concerned;
+
+    /** Which decisions are weighed. */
+    enum Among {
+        ALL,
+        /**
+         * Those after which a fault that is left is a concern. If one of the others is best now, it may take several cures
+         * until another is, and none of them alone seems to save anything.
+         */
+        CONCERNED
+    }
+
+    /** @param open gates (one bit each) */
+    Choice(Problem problem, long open) {
+        boolean opened = problem.endsUnopened(open);
+        this.endings = problem.endings().size();
+        this.opening = problem.endings().stream()
+                .mapToDouble(e -> problem.opening(e.opens() & ~open))
+                .toArray();
+        this.all = where(e -> !(opened && problem.endings().get(e).unopened()));
+        int[] some = IntStream.of(all).filter(e -> !carefree(problem, e)).toArray();
+        this.concerned = some.length == 0 ? all : some;
+    }
+
+    private int[] where(IntPredicate which) {
+        return IntStream.range(0, endings).filter(which).toArray();
+    }
+
+    /** Whether no fault is a concern after a decision. */
+    static boolean carefree(Problem problem, int ending) {
+        return problem.endings().get(ending).covers() == -1L;
+    }
+
+    /** Length of the sums of one half of a lot: of each decision, and last how many worlds there are. */
+    static int stride(Problem problem) {
+        return problem.endings().size() + 1;
+    }
+
+    /** What deciding costs, by the sums of the two halves of a lot, one after the other. */
+    double least(double[] sums, Among among) {
+        int second = endings + 1;
+        return cost(sums, second, best(sums, 0, among)) + cost(sums, 0, best(sums, second, among));
+    }
+
+    /**
+     * The decision that costs least, the first of equals.
+     *
+     * @param from where the sums begin
+     */
+    int best(double[] sums, int from, Among among) {
+        int best = -1;
+        double least = Double.POSITIVE_INFINITY;
+        for (int e : among == Among.ALL ? all : concerned) {
+            double cost = cost(sums, from, e);
+            if (Saving.more(least, cost)) {
+                best = e;
+                least = cost;
+            }
+        }
+        return best;
+    }
+
+    private double cost(double[] sums, int from, int ending) {
+        return sums[from + ending] + sums[from + endings] * opening[ending];
+    }
+}
