@@ -1,5 +1,6 @@
 package hingewise.decision;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -12,85 +13,97 @@ final class Certainty {
     private final Act[] tries;
     private final long[] cures;
     private final long[] paths;
-    private final long curable;
-    private final Map<Key, Double> known = new HashMap<>();
+    private final States states;
+    private final Map<Long, Choice> choices = new HashMap<>();
+    private final Numbering opens = new Numbering();
+    private final Numbering lefts = new Numbering();
+    /** What is open, and which tries are left that may cure anything that is there. */
+    private final Numbering settings = new Numbering();
+    /** A state in a setting. */
+    private final Numbering places = new Numbering();
 
-    private record Key(long state, long open, long done) {}
+    private double[] known = {};
 
     Certainty(Problem problem) {
         this.problem = problem;
+        this.states = new States(problem);
         this.tries = problem.acts().stream().filter(a -> !a.cures().isEmpty()).toArray(Act[]::new);
         this.cures = new long[tries.length];
         this.paths = new long[tries.length];
-        long all = 0;
         for (int t = 0; t < tries.length; t++) {
             for (Cure cure : tries[t].cures()) {
                 cures[t] |= 1L << cure.cause() & problem.counted();
             }
             paths[t] = problem.path(tries[t].gate());
-            all |= cures[t];
         }
-        curable = all;
     }
 
     double cost(long state, long open) {
-        return cost(new Key(state & problem.counted(), open, 0));
+        return cost(state & problem.counted(), open, tries.length == 0 ? 0 : -1L >>> 64 - tries.length);
     }
 
-    private double cost(Key key) {
-        Double before = known.get(key);
-        if (before != null) {
-            return before;
-        }
-        double best = end(key.state(), key.open());
-        double least = least(key.state() & ~curable);
-        for (int t = 0; t < tries.length; t++) {
-            if ((key.done() >>> t & 1) == 0 && (key.state() & cures[t]) != 0) {
-                double cost = tries[t].cost() + problem.opening(paths[t] & ~key.open());
-                if (cost + least < best) {
-                    best = Math.min(best, cost + after(key, t));
-                }
+    /** @param undone tries (one bit each) that are not done yet */
+    private double cost(long state, long open, long undone) {
+        long left = 0;
+        for (long rest = undone; rest != 0; rest &= rest - 1) {
+            if ((state & cures[Long.numberOfTrailingZeros(rest)]) != 0) {
+                left |= Long.lowestOneBit(rest);
             }
         }
-        known.put(key, best);
+        int setting = settings.number((long) lefts.number(left) << 32 | opens.number(open));
+        int place = places.number((long) states.number(state) << 32 | setting);
+        if (place >= known.length) {
+            int before = known.length;
+            known = Arrays.copyOf(known, 2 * place + 64);
+            Arrays.fill(known, before, known.length, Double.NaN);
+        }
+        if (Double.isNaN(known[place])) {
+            double cost = reckoned(state, open, left);
+            known[place] = cost;
+        }
+        return known[place];
+    }
+
+    private double reckoned(long state, long open, long left) {
+        double best = choices.computeIfAbsent(open, o -> new Choice(problem, o)).least(losses(state));
+        long curable = 0;
+        for (long rest = left; rest != 0; rest &= rest - 1) {
+            curable |= cures[Long.numberOfTrailingZeros(rest)];
+        }
+        double least = least(state & ~curable);
+        for (long rest = left; rest != 0; rest &= rest - 1) {
+            int t = Long.numberOfTrailingZeros(rest);
+            double cost = tries[t].cost() + problem.opening(paths[t] & ~open);
+            if (cost + least < best) {
+                best = Math.min(best, cost + after(state, open | paths[t], left & ~(1L << t), tries[t], 0));
+            }
+        }
         return best;
+    }
+
+    private double[] losses(long state) {
+        return states.losses(states.number(state));
     }
 
     /** What the best decision costs at least, whatever is open. */
     private double least(long state) {
         double least = Double.POSITIVE_INFINITY;
-        for (Ending ending : problem.endings()) {
-            least = Math.min(least, problem.loss(ending, state));
+        for (double loss : losses(state)) {
+            least = Math.min(least, loss);
         }
         return least;
     }
 
-    private double end(long state, long open) {
-        boolean opened = problem.endsUnopened(open);
-        double best = Double.POSITIVE_INFINITY;
-        for (Ending ending : problem.endings()) {
-            if (!(opened && ending.unopened())) {
-                best = Math.min(best, problem.loss(ending, state) + problem.opening(ending.opens() & ~open));
-            }
-        }
-        return best;
-    }
-
-    private double after(Key key, int number) {
-        long open = key.open() | paths[number];
-        return after(key.state(), open, key.done() | 1L << number, tries[number], 0);
-    }
-
     /** Expected over which of the cures from this one on take effect. */
-    private double after(long state, long open, long done, Act act, int from) {
+    private double after(long state, long open, long left, Act act, int from) {
         for (int i = from; i < act.cures().size(); i++) {
             Cure cure = act.cures().get(i);
             long bit = 1L << cure.cause();
             if ((state & bit) != 0) {
-                double cured = cure.chance() * after(state & ~bit, open, done, act, i + 1);
-                return cure.chance() < 1 ? cured + (1 - cure.chance()) * after(state, open, done, act, i + 1) : cured;
+                double cured = cure.chance() * after(state & ~bit, open, left, act, i + 1);
+                return cure.chance() < 1 ? cured + (1 - cure.chance()) * after(state, open, left, act, i + 1) : cured;
             }
         }
-        return cost(new Key(state, open, done));
+        return cost(state, open, left);
     }
 }

@@ -52,6 +52,15 @@ final class Choice {
         return problem.endings().size() + 1;
     }
 
+    /** What deciding costs in a state in which each decision costs so much. */
+    double least(double[] losses) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int e : all) {
+            least = Math.min(least, losses[e] + opening[e]);
+        }
+        return least;
+    }
+
     /** What deciding costs, by the sums of the two halves of a lot, one after the other. */
     double least(double[] sums, Among among) {
         int second = endings + 1;
