@@ -191,7 +191,7 @@ final class CaseReader {
         List<Access> steps = rules.pathTo(Optional.of(state.id())).stream()
                 .filter(a -> !open.contains(a.id()))
                 .toList();
-        happenings.add(touches.of(opened, steps));
+        happenings.addAll(touches.of(opened, steps));
         steps.forEach(a -> open.add(a.id()));
     }
 

@@ -109,6 +109,7 @@ final class Reasons {
         String done = happenings.stream()
                 .filter(h -> h.entry() == entry)
                 .flatMap(h -> h instanceof Touch t ? Stream.of(deed(t)) : Stream.empty())
+                .distinct()
                 .collect(Collectors.joining(" "));
         if (readings.isEmpty()) {
             return done;

@@ -7,6 +7,7 @@ import hingewise.casefile.Try;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Confirmation;
+import hingewise.rulebook.Damages;
 import hingewise.rulebook.Grade;
 import hingewise.rulebook.Lapse;
 import hingewise.rulebook.Part;
@@ -36,26 +37,22 @@ final class Touches {
         return new Touch(entry, confirmation.label(), changes(confirmation.cures(), confirmation.damages()));
     }
 
-    /** @param steps the steps of opening that were still to do */
-    Touch of(Opened entry, List<Access> steps) {
-        Map<String, Turn> turns = new LinkedHashMap<>();
-        for (Access step : steps) {
-            changes(Map.of(), step.damages())
-                    .forEach((cause, turn) -> turns.merge(
-                            cause,
-                            turn,
-                            (a, b) -> a instanceof Turn.Change first && b instanceof Turn.Change next
-                                    ? first.then(next)
-                                    : b));
-        }
+    /**
+     * One touch for each step, since what a step may damage can hang on what the one before it did.
+     *
+     * @param steps the steps of opening that were still to do
+     */
+    List<Touch> of(Opened entry, List<Access> steps) {
         String label = Optional.ofNullable(rules.access().get(entry.access()))
                 .map(Access::label)
                 .orElse(entry.access());
-        return new Touch(entry, label, turns);
+        return steps.stream()
+                .map(step -> new Touch(entry, label, changes(Map.of(), step.damages())))
+                .toList();
     }
 
     Touch of(Meanwhile entry, Lapse lapse) {
-        return new Touch(entry, lapse.label(), changes(lapse.clears(), lapse.brings()));
+        return new Touch(entry, lapse.label(), changes(lapse.clears(), Damages.always(lapse.brings())));
     }
 
     /**
@@ -80,12 +77,16 @@ final class Touches {
         return cause.baseRate().in(family);
     }
 
-    private Map<String, Turn> changes(Map<String, Double> cures, Map<String, Double> damages) {
+    /** What a phone of this family cannot have is neither changed nor makes anything worse. */
+    private Map<String, Turn> changes(Map<String, Double> cures, Damages damages) {
         Map<String, Turn> turns = new LinkedHashMap<>();
-        Stream.concat(cures.keySet().stream(), damages.keySet().stream())
+        Stream.concat(cures.keySet().stream(), damages.causes().stream())
                 .filter(causes::containsKey)
                 .forEach(cause -> turns.put(
-                        cause, new Turn.Change(cures.getOrDefault(cause, 0.0), damages.getOrDefault(cause, 0.0))));
+                        cause,
+                        new Turn.Change(
+                                cures.getOrDefault(cause, 0.0),
+                                damages.to(cause).among(causes.keySet()))));
         return turns;
     }
 }

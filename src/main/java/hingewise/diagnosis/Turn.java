@@ -1,21 +1,16 @@
 package hingewise.diagnosis;
 
+import hingewise.rulebook.Damage;
+
 /** What may have happened to one cause. */
 public sealed interface Turn {
     /**
      * It may have been cured or brought about.
      *
      * @param cured P(absent after | present before)
-     * @param damaged P(present after | absent before)
+     * @param damage P(present after | absent before), by what else was present before
      */
-    record Change(double cured, double damaged) implements Turn {
-        /** One change, then another, each independent. */
-        Change then(Change next) {
-            return new Change(
-                    cured * (1 - next.damaged) + (1 - cured) * next.cured,
-                    (1 - damaged) * next.damaged + damaged * (1 - next.cured));
-        }
-    }
+    record Change(double cured, Damage damage) implements Turn {}
 
     /**
      * Its component was renewed.

@@ -87,15 +87,29 @@ final class Unrolled {
         variables.add(new Variable(
                 version(cause.id(), 0), new NoisyOr(cause.baseRate().in(family), raises)));
         for (int v = 0; v < turns.size(); v++) {
-            String before = version(cause.id(), v);
             String after = version(cause.id(), v + 1);
             if (turns.get(v) instanceof Turn.Change change) {
-                variables.add(new Variable(after, Table.of(List.of(before), change.damaged(), 1 - change.cured())));
+                variables.add(new Variable(after, table(cause.id(), v, change)));
             } else if (turns.get(v) instanceof Turn.Renewal renewal) {
                 variables.add(new Variable(after, NoisyOr.root(renewal.bad())));
             }
         }
         wanted.add(Names.cause(cause.id()));
+    }
+
+    /** What a cause is after a touch, by what it was before and by what made damage likelier then. */
+    private Table table(String cause, int turn, Turn.Change change) {
+        List<String> states = List.copyOf(change.damage().where().keySet());
+        List<String> before = new ArrayList<>(List.of(version(cause, turn)));
+        states.forEach(s -> before.add(version(s, versions.before(s, cause, turn))));
+        double[] yes = new double[2 << states.size()];
+        for (int row = 0; row < yes.length; row++) {
+            int there = row;
+            yes[row] = (row >> states.size() & 1) == 1
+                    ? 1 - change.cured()
+                    : change.damage().chance(s -> (there >> states.size() - 1 - states.indexOf(s) & 1) == 1);
+        }
+        return Table.of(before, yes);
     }
 
     private void add(Observation observation) {

@@ -39,6 +39,15 @@ final class Versions {
                 .count();
     }
 
+    /** The version a cause has when another goes through its turn k. */
+    int before(String cause, String turned, int k) {
+        return turns.getOrDefault(turned, List.of()).stream()
+                .skip(k)
+                .findFirst()
+                .map(t -> of(cause, t.position()))
+                .orElse(0);
+    }
+
     /** The versions of all causes that show an observation, in the order of its parents. */
     List<Integer> seenBy(String observation, int position) {
         return parents.of(observation).stream()

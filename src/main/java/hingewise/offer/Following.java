@@ -271,7 +271,8 @@ final class Following {
         for (Harm harm : harms) {
             String cause = guide.causes().get(harm.cause()).id();
             BitSet there = before.withCause(cause);
-            BitSet comes = before.happens(by + " brings about " + cause, harm.chance());
+            String where = harm.given() == 0 ? "" : " with any of " + harm.given();
+            BitSet comes = before.happens(by + " brings about " + cause + where, harm.chance());
             comes.andNot(there);
             if (harm.given() != 0) {
                 comes.and(any(harm.given(), before));

@@ -118,10 +118,10 @@ final class Looks {
     /** Money, minutes, and what it may break. */
     private long cost(Confirmation c) {
         Money cost = costs.money(c.cost()).plus(costs.labour(c.minutes()));
-        double damage = c.damages().entrySet().stream()
-                .mapToDouble(d -> d.getValue()
-                        * (1 - diagnosis.chanceOf(d.getKey()))
-                        * Optional.ofNullable(rules.causes().get(d.getKey()))
+        double damage = c.damages().causes().stream()
+                .mapToDouble(d -> ways.chance(d, c.damages().to(d))
+                        * (1 - diagnosis.chanceOf(d))
+                        * Optional.ofNullable(rules.causes().get(d))
                                 .flatMap(cause -> costs.toRenew(cause.component()))
                                 .orElse(costs.priceOfFailure())
                                 .getAmountMinorLong())

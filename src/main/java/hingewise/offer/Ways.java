@@ -3,6 +3,7 @@ package hingewise.offer;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.diagnosis.PossiblePhones;
 import hingewise.diagnosis.RankedCause;
+import hingewise.rulebook.Damage;
 import hingewise.rulebook.Observation;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -83,6 +84,28 @@ final class Ways {
     BitSet withCause(String cause) {
         BitSet now = changed.get(cause);
         return (BitSet) (now == null ? phones.with(cause) : now).clone();
+    }
+
+    /** The chance that a cause is brought about, given that it is absent, in 0–1. */
+    double chance(String cause, Damage damage) {
+        if (damage.where().isEmpty()) {
+            return damage.always();
+        }
+        BitSet with = withCause(cause);
+        double absent = 0;
+        double brought = 0;
+        for (int w = with.nextClearBit(0); w < count(); w = with.nextClearBit(w + 1)) {
+            int way = w;
+            absent += weights[w];
+            brought += weights[w] * damage.chance(s -> present(s, way));
+        }
+        return absent > 0 ? brought / absent : 0;
+    }
+
+    private boolean present(String cause, int way) {
+        return Optional.ofNullable(changed.get(cause))
+                .orElseGet(() -> phones.with(cause))
+                .get(way);
     }
 
     BitSet afterHistory(String history) {

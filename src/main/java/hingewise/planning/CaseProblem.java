@@ -6,7 +6,6 @@ import hingewise.decision.Act;
 import hingewise.decision.Cure;
 import hingewise.decision.Ending;
 import hingewise.decision.Gate;
-import hingewise.decision.Harm;
 import hingewise.decision.Look;
 import hingewise.decision.Need;
 import hingewise.decision.Problem;
@@ -48,6 +47,7 @@ final class CaseProblem {
     private final PossiblePhones phones;
     private final List<Cause> counted;
     private final Map<String, Integer> causes = new LinkedHashMap<>();
+    private final Risks risks;
     private final Map<String, Integer> signs = new LinkedHashMap<>();
     private final List<Access> gates = new ArrayList<>();
     private final Map<String, Boolean> answered;
@@ -76,6 +76,7 @@ final class CaseProblem {
         this.alternatives = new Alternatives(costs, diagnosis, terms, !moments.listing());
         this.counted = concern.likeliest(diagnosis, Problem.MOST_CAUSES);
         counted.forEach(c -> causes.put(c.id(), causes.size()));
+        this.risks = new Risks(rules, costs, diagnosis, phones, causes);
         Packages repairs = new Packages(costs, diagnosis.readings().open(), counted);
         this.packages = repairs.worthWeighing(
                 counted.stream().map(c -> phones.with(c.id())).toList(), phones.count());
@@ -265,7 +266,7 @@ final class CaseProblem {
     }
 
     private static Set<String> touched(Confirmation c) {
-        return Stream.concat(c.cures().keySet().stream(), c.damages().keySet().stream())
+        return Stream.concat(c.cures().keySet().stream(), c.damages().causes().stream())
                 .collect(Collectors.toSet());
     }
 
@@ -283,12 +284,12 @@ final class CaseProblem {
                 .toList();
         return new Act(
                 c.id(),
-                Reckoning.amount(costs.money(c.cost()).plus(costs.labour(c.minutes()))) + uncounted(c.damages()),
+                Reckoning.amount(costs.money(c.cost()).plus(costs.labour(c.minutes()))) + risks.uncounted(c.damages()),
                 c.access().map(this::gateOf).orElse(Gate.NONE),
                 needs,
                 looks,
                 cures,
-                harms(c.damages()));
+                risks.harms(c.damages()));
     }
 
     private boolean bearing(Observation o, Set<String> touched, EvidenceKind kind) {
@@ -335,31 +336,8 @@ final class CaseProblem {
                         .filter(p -> gates.contains(rules.access().get(p)))
                         .map(p -> gates.indexOf(rules.access().get(p)))
                         .orElse(Gate.NONE),
-                Reckoning.amount(costs.opening(access)) + uncounted(access.damages()),
-                harms(access.damages()),
+                Reckoning.amount(costs.opening(access)) + risks.uncounted(access.damages()),
+                risks.harms(access.damages()),
                 true);
-    }
-
-    private List<Harm> harms(Map<String, Double> damages) {
-        return damages.entrySet().stream()
-                .filter(d -> causes.containsKey(d.getKey()))
-                .map(d -> new Harm(number(d.getKey()), d.getValue(), 0))
-                .toList();
-    }
-
-    /** What bringing about causes that do not count is expected to cost. */
-    private double uncounted(Map<String, Double> damages) {
-        double cost = 0;
-        for (Map.Entry<String, Double> damage : damages.entrySet()) {
-            Cause cause = rules.causes().get(damage.getKey());
-            if (cause != null && !causes.containsKey(cause.id())) {
-                double repair = costs.toRenew(cause.component())
-                        .or(() -> Optional.of(costs.priceOfFailure()))
-                        .map(Reckoning::amount)
-                        .orElse(0.0);
-                cost += damage.getValue() * (1 - diagnosis.chanceOf(cause.id())) * repair;
-            }
-        }
-        return cost;
     }
 }

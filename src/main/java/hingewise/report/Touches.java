@@ -34,7 +34,7 @@ final class Touches {
                     Optional.ofNullable(rules.confirmations().get(t.confirmation()));
             tried.ifPresent(c -> {
                 causes.addAll(c.cures().keySet());
-                causes.addAll(c.damages().keySet());
+                causes.addAll(c.damages().causes());
             });
         } else if (entry instanceof Repair r) {
             Set<String> renewed = r.parts().stream()

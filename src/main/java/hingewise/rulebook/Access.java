@@ -1,7 +1,6 @@
 package hingewise.rulebook;
 
 import java.math.BigDecimal;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -11,7 +10,7 @@ import java.util.Set;
  * @param parent the state it is reached from; empty when reached from closed
  * @param minutes for this step alone, in and out again
  * @param cost consumables of this step, in the bench's currency
- * @param damages causes the step may bring about, and the chance of each
+ * @param damages what the step may bring about
  * @param cautions cautions to show before the step
  */
 public record Access(
@@ -20,12 +19,11 @@ public record Access(
         Optional<String> parent,
         double minutes,
         BigDecimal cost,
-        Map<String, Double> damages,
+        Damages damages,
         Set<String> cautions,
         Set<String> families,
         Grounds grounds) {
     public Access {
-        damages = Ordered.copyOf(damages);
         cautions = Ordered.copyOf(cautions);
         families = Set.copyOf(families);
     }

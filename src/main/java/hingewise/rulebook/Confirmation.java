@@ -15,7 +15,7 @@ import java.util.Set;
  * @param needs observations and the answers they must have first
  * @param settles observations it answers (a try: those to look at again afterwards)
  * @param cures for a try: causes and the chance that it cures each, in .001–.999
- * @param damages causes it may bring about, and the chance of each
+ * @param damages what it may bring about
  * @param cautions cautions to show with it
  * @param families families it applies to
  */
@@ -30,7 +30,7 @@ public record Confirmation(
         Map<String, Boolean> needs,
         Set<String> settles,
         Map<String, Double> cures,
-        Map<String, Double> damages,
+        Damages damages,
         Set<String> cautions,
         Set<Moment> moments,
         Set<String> families,
@@ -39,7 +39,6 @@ public record Confirmation(
         needs = Map.copyOf(needs);
         settles = Ordered.copyOf(settles);
         cures = Ordered.copyOf(cures);
-        damages = Ordered.copyOf(damages);
         cautions = Ordered.copyOf(cautions);
         moments = Set.copyOf(moments);
         families = Set.copyOf(families);

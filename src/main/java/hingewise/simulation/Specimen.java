@@ -2,6 +2,7 @@ package hingewise.simulation;
 
 import hingewise.diagnosis.PossiblePhones;
 import hingewise.rulebook.Cause;
+import hingewise.rulebook.Damages;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Observation;
 import java.util.HashMap;
@@ -54,10 +55,10 @@ final class Specimen {
      *
      * @param act names it
      * @param cures chance by cause
-     * @param damages chance by cause
+     * @param damages what it may bring about
      * @return ids of the causes that were brought about
      */
-    Set<String> undergoes(String act, Map<String, Double> cures, Map<String, Double> damages) {
+    Set<String> undergoes(String act, Map<String, Double> cures, Damages damages) {
         Set<String> before = present();
         Set<String> brought = new HashSet<>();
         cures.forEach((cause, share) -> {
@@ -65,7 +66,8 @@ final class Specimen {
                 present.remove(cause);
             }
         });
-        damages.forEach((cause, share) -> {
+        damages.causes().forEach(cause -> {
+            double share = damages.to(cause).chance(before::contains);
             if (!before.contains(cause) && thrown(act + " damages " + cause, 0) < share) {
                 present.add(cause);
                 brought.add(cause);

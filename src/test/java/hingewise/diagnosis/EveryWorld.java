@@ -125,7 +125,7 @@ final class EveryWorld {
         } else if (happenings.get(i) instanceof Reading reading) {
             happen(i + 1, p * chanceOf(reading));
         } else if (happenings.get(i) instanceof Touch touch) {
-            turn(new ArrayList<>(touch.turns().entrySet()), p, q -> happen(i + 1, q));
+            turn(new ArrayList<>(touch.turns().entrySet()), Set.copyOf(present), p, q -> happen(i + 1, q));
         }
     }
 
@@ -138,7 +138,8 @@ final class EveryWorld {
         return reading.yes() ? yes : 1 - yes;
     }
 
-    private void turn(List<Map.Entry<String, Turn>> left, double p, Then then) {
+    /** @param before what was present when the touch began; on that hangs what it brings about */
+    private void turn(List<Map.Entry<String, Turn>> left, Set<String> before, double p, Then then) {
         if (left.isEmpty()) {
             then.go(p);
             return;
@@ -147,7 +148,7 @@ final class EveryWorld {
         Turn turn = left.get(0).getValue();
         boolean was = present.contains(cause.id());
         double stays = turn instanceof Turn.Change change
-                ? was ? 1 - change.cured() : change.damaged()
+                ? was ? 1 - change.cured() : damaged(change, before)
                 : ((Turn.Renewal) turn).bad();
         boolean drawnAfresh = !was || turn instanceof Turn.Renewal;
         either(
@@ -159,6 +160,17 @@ final class EveryWorld {
                         cause,
                         drawnAfresh ? cause.signs() : List.of(),
                         q,
-                        r -> turn(left.subList(1, left.size()), r, then)));
+                        r -> turn(left.subList(1, left.size()), before, r, then)));
+    }
+
+    /** Thrown one after the other: always, and for each state that is there. */
+    private static double damaged(Turn.Change change, Set<String> before) {
+        double damaged = change.damage().always();
+        for (Map.Entry<String, Double> state : change.damage().where().entrySet()) {
+            if (before.contains(state.getKey())) {
+                damaged += (1 - damaged) * state.getValue();
+            }
+        }
+        return damaged;
     }
 }

@@ -8,6 +8,7 @@ import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Rules;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -186,5 +187,58 @@ class KeptDrawsTest {
         for (String cause : new String[] {"x", "y"}) {
             assertThat(chance(rules, oneWay, cause)).isCloseTo(chance(rules, other, cause), within(1e-12));
         }
+    }
+
+    /** y is brought about by the throw that always holds or, where x is there, by either of two. */
+    @Test
+    void whatIsTheMatterAlreadyMakesDamageLikelier() {
+        Rules rules = worsening();
+        double given = 1 - (1 - .05) * (1 - .4);
+
+        assertThat(chance(rules, new Story(Rules.FAMILY).tried("fold"), "y"))
+                .isCloseTo(.1 + .9 * (.2 * given + .8 * .05), within(1e-12));
+    }
+
+    /** Once y is seen the fold is the likelier culprit, and it breaks mostly what x had weakened. */
+    @Test
+    void damageThatIsSeenSpeaksForWhatMadeItLikelier() {
+        double given = 1 - (1 - .05) * (1 - .4);
+        double yWithX = .1 + .9 * given;
+        double yWithout = .1 + .9 * .05;
+        double seen = .2 * (.01 + .99 * .8 * yWithX);
+        double otherwise = .8 * (.01 + .99 * .8 * yWithout);
+        double so = .95 * seen + .02 * (.2 - seen);
+        double not = .95 * otherwise + .02 * (.8 - otherwise);
+
+        assertThat(chance(worsening(), new Story(Rules.FAMILY).tried("fold").look("symptom", "yes"), "x"))
+                .isCloseTo(so / (so + not), within(1e-9));
+        assertThat(so / (so + not)).isGreaterThan(.35);
+    }
+
+    private static Rules worsening() {
+        return new Rules()
+                .cause("x", .2)
+                .cause("y", .1)
+                .observation("symptom", .01)
+                .sign("y", "symptom", .8)
+                .tryOut("fold", Map.of(), Map.of("y", .05))
+                .damagesWhere("fold", "x", "y", .4);
+    }
+
+    /** The first step breaks x in half of all phones, and only where it did does the second bring about y. */
+    @Test
+    void aStepOfOpeningFindsThePhoneAsTheStepBeforeLeftIt() {
+        Rules rules = new Rules()
+                .cause("x", .001)
+                .cause("y", .001)
+                .access("back-off", Map.of("x", .5))
+                .access("lid-off", Optional.of("back-off"), Map.of())
+                .openingDamagesWhere("lid-off", "x", "y", .6);
+        double broken = .001 + .999 * .5;
+
+        assertThat(chance(rules, new Story(Rules.FAMILY).opened("lid-off"), "y"))
+                .isCloseTo(.001 + .999 * broken * .6, within(1e-12));
+        assertThat(chance(rules, new Story(Rules.FAMILY).opened("back-off").opened("lid-off"), "y"))
+                .isCloseTo(.001 + .999 * broken * .6, within(1e-12));
     }
 }

@@ -7,8 +7,10 @@ import hingewise.rulebook.Rules;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.function.BiConsumer;
 
 /** Small random rule books and timelines with every kind of entry, by seed. */
 final class RandomTimelines {
@@ -37,11 +39,25 @@ final class RandomTimelines {
         }
         for (String attempt : TRIES) {
             rules.tryOut(attempt, some(random, .9), some(random, .2));
+            worse(random, (present, brought) -> rules.damagesWhere(attempt, present, brought, .7));
         }
-        return rules.access("back-off", some(random, .1))
-                .grade("pulled", .2)
+        rules.access("back-off", some(random, .1)).access("shield-off", Optional.of("back-off"), some(random, .1));
+        worse(random, (present, brought) -> rules.openingDamagesWhere("back-off", present, brought, .6));
+        worse(random, (present, brought) -> rules.openingDamagesWhere("shield-off", present, brought, .4));
+        return rules.grade("pulled", .2)
                 .lapse("in-transit", some(random, .2), some(random, .2))
                 .book();
+    }
+
+    /** Some pairs of different causes. */
+    private static void worse(Random random, BiConsumer<String, String> pair) {
+        for (String present : CAUSES) {
+            for (String brought : CAUSES) {
+                if (!present.equals(brought) && random.nextInt(4) == 0) {
+                    pair.accept(present, brought);
+                }
+            }
+        }
     }
 
     private static Map<String, Double> some(Random random, double highest) {
@@ -60,7 +76,7 @@ final class RandomTimelines {
             switch (random.nextInt(9)) {
                 case 0 -> story.repaired("new " + CAUSES[random.nextInt(3)], "pulled");
                 case 1 -> story.meanwhile("in-transit");
-                case 2 -> story.opened("back-off");
+                case 2 -> story.opened(random.nextBoolean() ? "back-off" : "shield-off");
                 case 3, 4 -> story.tried(TRIES[random.nextInt(3)]);
                 default -> {
                     EvidenceKind kind = List.of(EvidenceKind.values()).get(random.nextInt(4));

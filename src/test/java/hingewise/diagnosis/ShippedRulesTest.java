@@ -227,7 +227,7 @@ class ShippedRulesTest {
 
     private static Set<String> touched(Confirmation confirmation) {
         Set<String> touched = new HashSet<>(confirmation.cures().keySet());
-        touched.addAll(confirmation.damages().keySet());
+        touched.addAll(confirmation.damages().causes());
         return touched;
     }
 

@@ -212,6 +212,28 @@ class FollowingTest {
         assertThat(WAYS.withCause("b").cardinality()).isLessThan(20);
     }
 
+    /** b comes by a throw that always holds and, where a is there, by another of its own. */
+    @Test
+    void harmThatHangsOnAnotherFaultComesWhereThatIs() {
+        Act fold = new Act(
+                "try",
+                1,
+                Gate.NONE,
+                List.of(),
+                List.of(look(0)),
+                List.of(),
+                List.of(new Harm(1, .3, 0), new Harm(1, .3, 0b01)));
+        Knowledge sheet = always(guide(step(0, 0, said(true, decide()), said(false, decide())), fold));
+        Ways after = sheet.benches().get(0).ways();
+        BitSet both = after.withCause("b");
+        both.and(after.withCause("a"));
+        double withA = after.withCause("a").cardinality();
+        double without = after.count() - withA;
+        assertThat(both.cardinality() / withA).isCloseTo(1 - .7 * .7, within(5 * Math.sqrt(.25 / withA)));
+        assertThat((after.withCause("b").cardinality() - both.cardinality()) / without)
+                .isCloseTo(.3, within(5 * Math.sqrt(.25 / without)));
+    }
+
     @Test
     void whatMustBeAnsweredFirstIsPaidForAloneWhereTheActIsLeft() {
         Need need = new Need(look(0), true, .25);

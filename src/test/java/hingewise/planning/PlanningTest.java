@@ -199,4 +199,70 @@ class PlanningTest {
                         .kind())
                 .isEqualTo(Decision.Kind.LEAVE);
     }
+
+    /** Folding tells more of x than a look does, but may break y, which is to be left for 50.00, where it is weak. */
+    @Test
+    void aCheckRanksLowerTheLikelierItIsThatItMakesThingsWorse() {
+        double before = Double.POSITIVE_INFINITY;
+        for (double weak : new double[] {.02, .1, .5, .8}) {
+            Rules rules = folding(weak);
+            Plan plan = plan(rules, nothingKnown(), Planned.DISPLAY_FOR_40);
+            double net = step(plan, "fold").net().getAmount().doubleValue();
+            assertThat(net).as("weak %s", weak).isLessThan(before - .5);
+            assertThat(plan.steps().get(0).confirmation().id())
+                    .as("weak %s", weak)
+                    .isEqualTo(weak < .3 ? "fold" : "look");
+            before = net;
+        }
+    }
+
+    private static Rules folding(double weak) {
+        return new Rules()
+                .cause("x", .4)
+                .cause("y", .01)
+                .cause("weak", weak)
+                .partFor("display", "x")
+                .observation("image", .01)
+                .sign("x", "image", .95)
+                .sign("y", "image", .95)
+                .observation("shadow", .01)
+                .sign("x", "shadow", .8)
+                .tryOut("fold", Map.of(), Map.of())
+                .seenBy("fold", "image")
+                .damagesWhere("fold", "weak", "y", .3)
+                .tryOut("look", Map.of(), Map.of())
+                .seenBy("look", "shadow");
+    }
+
+    private static Step step(Plan plan, String confirmation) {
+        return plan.steps().stream()
+                .filter(s -> s.confirmation().id().equals(confirmation))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** What does not count while something else is complained of costs its repair where it may come about. */
+    @Test
+    void damageOutsideTheComplaintIsPaidForWhereItMayHappen() {
+        for (double weak : new double[] {.1, .9}) {
+            Rules rules = new Rules()
+                    .cause("x", .4)
+                    .cause("y", .001)
+                    .cause("weak", weak)
+                    .observation("dark", .01)
+                    .sign("x", "dark", .95)
+                    .tryOut("fold", Map.of("x", .9), Map.of())
+                    .seenBy("fold", "dark");
+            Story complaint = nothingKnown().look("dark", "yes");
+            double harmless = only(steps(rules, complaint, Planned.NO_OFFERS))
+                    .net()
+                    .getAmount()
+                    .doubleValue();
+            double harmful = only(steps(rules.damagesWhere("fold", "weak", "y", .3), complaint, Planned.NO_OFFERS))
+                    .net()
+                    .getAmount()
+                    .doubleValue();
+            assertThat(harmless - harmful).isCloseTo(weak * .3 * 50, within(.5));
+        }
+    }
 }

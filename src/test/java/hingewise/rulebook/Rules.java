@@ -121,7 +121,7 @@ public final class Rules {
                         Map.of(),
                         Set.of(),
                         cures,
-                        damages,
+                        Damages.always(damages),
                         Set.of(),
                         Set.of(Moment.values()),
                         Set.of(FAMILY),
@@ -132,8 +132,45 @@ public final class Rules {
     /** After this try, or by this check, these are looked at. */
     public Rules seenBy(String confirmation, String... observations) {
         Confirmation c = confirmations.get(confirmation);
+        return change(c, Set.of(observations), c.damages());
+    }
+
+    /** Where a cause is present, this confirmation may bring about another. */
+    public Rules damagesWhere(String confirmation, String present, String brought, double chance) {
+        Confirmation c = confirmations.get(confirmation);
+        return change(c, c.settles(), and(c.damages(), present, brought, chance));
+    }
+
+    /** Where a cause is present, opening may bring about another. */
+    public Rules openingDamagesWhere(String state, String present, String brought, double chance) {
+        Access a = access.get(state);
+        Damages damages = and(a.damages(), present, brought, chance);
+        access.put(
+                state,
+                new Access(
+                        a.id(),
+                        a.label(),
+                        a.parent(),
+                        a.minutes(),
+                        a.cost(),
+                        damages,
+                        a.cautions(),
+                        a.families(),
+                        WHY));
+        return this;
+    }
+
+    private static Damages and(Damages damages, String present, String brought, double chance) {
+        Map<String, Map<String, Double>> where = new LinkedHashMap<>(damages.where());
+        Map<String, Double> there = new LinkedHashMap<>(where.getOrDefault(present, Map.of()));
+        there.put(brought, chance);
+        where.put(present, there);
+        return new Damages(damages.always(), where);
+    }
+
+    private Rules change(Confirmation c, Set<String> settles, Damages damages) {
         confirmations.put(
-                confirmation,
+                c.id(),
                 new Confirmation(
                         c.id(),
                         c.kind(),
@@ -143,9 +180,9 @@ public final class Rules {
                         c.cost(),
                         c.access(),
                         c.needs(),
-                        Set.of(observations),
+                        settles,
                         c.cures(),
-                        c.damages(),
+                        damages,
                         c.cautions(),
                         c.moments(),
                         c.families(),
@@ -168,7 +205,7 @@ public final class Rules {
                         needs,
                         Set.of(observation),
                         Map.of(),
-                        Map.of(),
+                        Damages.always(Map.of()),
                         Set.of(),
                         moments,
                         Set.of(FAMILY),
@@ -177,8 +214,14 @@ public final class Rules {
     }
 
     public Rules access(String id, Map<String, Double> damages) {
+        return access(id, Optional.empty(), damages);
+    }
+
+    public Rules access(String id, Optional<String> parent, Map<String, Double> damages) {
         access.put(
-                id, new Access(id, id, Optional.empty(), 20, BigDecimal.ZERO, damages, Set.of(), Set.of(FAMILY), WHY));
+                id,
+                new Access(
+                        id, id, parent, 20, BigDecimal.ZERO, Damages.always(damages), Set.of(), Set.of(FAMILY), WHY));
         return this;
     }
 

@@ -4,6 +4,8 @@ import hingewise.rulebook.ByFamily;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Caution;
 import hingewise.rulebook.Confirmation;
+import hingewise.rulebook.Damage;
+import hingewise.rulebook.Damages;
 import hingewise.rulebook.Family;
 import hingewise.rulebook.History;
 import hingewise.rulebook.Raise;
@@ -66,6 +68,7 @@ final class CauseArticles {
                 .group("What cures it", cures(cause))
                 .group("Easily taken for", neighbours.of(cause))
                 .group("May be brought about by", damaging(cause))
+                .group("Makes riskier", makesWorse(cause))
                 .group("Cautions", cautions(cause))
                 .with(cause.grounds());
     }
@@ -137,15 +140,36 @@ final class CauseArticles {
 
     private List<Item> damaging(Cause cause) {
         Stream<Item> confirmations = rules.confirmations().values().stream()
-                .filter(c -> c.damages().containsKey(cause.id()))
-                .map(c -> Item.of(Words.percent(c.damages().getOrDefault(cause.id(), 0.0)), refs.confirmation(c.id())));
+                .flatMap(c -> damaging(c.damages().to(cause.id()), refs.confirmation(c.id())));
         Stream<Item> openings = rules.access().values().stream()
-                .filter(a -> a.damages().containsKey(cause.id()))
-                .map(a -> Item.of(Words.percent(a.damages().getOrDefault(cause.id(), 0.0)), refs.access(a.id())));
+                .flatMap(a -> damaging(a.damages().to(cause.id()), refs.access(a.id())));
         Stream<Item> lapses = rules.lapses().values().stream()
                 .filter(l -> l.brings().containsKey(cause.id()))
                 .map(l -> Item.of(Words.percent(l.brings().getOrDefault(cause.id(), 0.0)), l.label()));
         return Stream.of(confirmations, openings, lapses).flatMap(s -> s).toList();
+    }
+
+    private Stream<Item> damaging(Damage damage, Ref by) {
+        return Stream.concat(
+                Stream.of(damage.always()).filter(c -> c > 0).map(c -> Item.of(Words.percent(c), by)),
+                damage.where().entrySet().stream()
+                        .map(e -> Item.of(Words.percent(e.getValue()), by, refs.whereAlready(e.getKey()))));
+    }
+
+    private List<Item> makesWorse(Cause cause) {
+        Stream<Item> confirmations = rules.confirmations().values().stream()
+                .flatMap(c -> makesWorse(cause, c.damages(), refs.confirmation(c.id())));
+        Stream<Item> openings =
+                rules.access().values().stream().flatMap(a -> makesWorse(cause, a.damages(), refs.access(a.id())));
+        return Stream.concat(confirmations, openings).toList();
+    }
+
+    private Stream<Item> makesWorse(Cause cause, Damages damages, Ref act) {
+        return damages.where().getOrDefault(cause.id(), Map.of()).entrySet().stream()
+                .map(e -> Item.of(
+                        Words.percent(e.getValue()),
+                        act,
+                        "It may bring about: " + refs.cause(e.getKey()).label() + "."));
     }
 
     private List<Item> cautions(Cause cause) {

@@ -153,7 +153,7 @@ final class QuestionArticles {
                 .group(
                         c.kind() == Confirmation.Kind.TRY ? "Look again afterwards" : "What it settles",
                         refs.items(c.settles(), refs::observation))
-                .group("What it may damage", refs.chances(c.damages(), cause))
+                .group("What it may damage", refs.damages(c.damages()))
                 .with(c.grounds());
     }
 

@@ -1,6 +1,7 @@
 package hingewise.report.handbook;
 
 import hingewise.rulebook.Access;
+import hingewise.rulebook.Damages;
 import hingewise.rulebook.Family;
 import hingewise.rulebook.RuleBook;
 import java.util.Collection;
@@ -80,6 +81,23 @@ record Refs(RuleBook rules, Map<Family, RuleBook> models) {
     List<Item> chances(Map<String, Double> chances, Function<String, Ref> ref) {
         return chances.entrySet().stream()
                 .map(e -> Item.of(Words.percent(e.getValue()), ref.apply(e.getKey())))
+                .toList();
+    }
+
+    /** Said of a chance that only holds where a cause is present before. */
+    String whereAlready(String cause) {
+        return "Where there is already: " + cause(cause).label() + ".";
+    }
+
+    /** What always may be damaged, then what may be where something is the matter already. */
+    List<Item> damages(Damages damages) {
+        Stream<Item> worse = damages.where().entrySet().stream()
+                .flatMap(state -> state.getValue().entrySet().stream()
+                        .map(brought -> Item.of(
+                                Words.percent(brought.getValue()),
+                                cause(brought.getKey()),
+                                whereAlready(state.getKey()))));
+        return Stream.concat(chances(damages.always(), this::cause).stream(), worse)
                 .toList();
     }
 

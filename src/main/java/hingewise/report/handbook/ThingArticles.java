@@ -59,7 +59,7 @@ final class ThingArticles {
                                         .distinct()
                                         .toList(),
                                 refs::caution))
-                .group("What it may damage", refs.chances(access.damages(), refs::cause))
+                .group("What it may damage", refs.damages(access.damages()))
                 .group(
                         "What is done there",
                         rules.confirmations().values().stream()

@@ -39,7 +39,7 @@ final class ActReader {
                 fields.answers("needs"),
                 fields.references("settles", Section.OBSERVATIONS),
                 cures,
-                fields.chances("damages", Section.CAUSES),
+                DamageReader.damages(fields),
                 fields.references("cautions", Section.CAUTIONS),
                 QuestionReader.moments(fields),
                 fields.families(),
@@ -53,7 +53,7 @@ final class ActReader {
                 fields.reference("parent", Section.ACCESS),
                 fields.minutes(),
                 fields.cost(),
-                fields.chances("damages", Section.CAUSES),
+                DamageReader.damages(fields),
                 fields.references("cautions", Section.CAUTIONS),
                 fields.families(),
                 fields.grounds());

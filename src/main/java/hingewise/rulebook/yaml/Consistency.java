@@ -5,6 +5,7 @@ import hingewise.rulebook.Access;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Choice;
 import hingewise.rulebook.Confirmation;
+import hingewise.rulebook.Damages;
 import hingewise.rulebook.Family;
 import hingewise.rulebook.Language;
 import hingewise.rulebook.Marginal;
@@ -156,13 +157,21 @@ final class Consistency {
         covered(owner, "access", c.access().stream().toList(), this::familiesOpened);
         meets(owner, "settles", c.settles(), this::familiesAsked);
         meets(owner, "cures", c.cures().keySet(), this::familiesSuffering);
-        meets(owner, "damages", c.damages().keySet(), this::familiesSuffering);
+        damages(owner, c.damages());
     }
 
     private void access(Access a) {
         Owner owner = new Owner(Section.ACCESS, a.id(), a.families());
         covered(owner, "parent", a.parent().stream().toList(), this::familiesOpened);
-        meets(owner, "damages", a.damages().keySet(), this::familiesSuffering);
+        damages(owner, a.damages());
+    }
+
+    private void damages(Owner owner, Damages damages) {
+        meets(owner, "damages", damages.always().keySet(), this::familiesSuffering);
+        damages.where().forEach((present, brought) -> {
+            meets(owner, "damages-where", List.of(present), this::familiesSuffering);
+            meets(owner, "damages-where", brought.keySet(), this::familiesSuffering);
+        });
     }
 
     private void part(Part p) {

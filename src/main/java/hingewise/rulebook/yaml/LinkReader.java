@@ -45,6 +45,30 @@ final class LinkReader {
         });
     }
 
+    /**
+     * Chances by id, as the value of another id.
+     *
+     * @param value what each is, for a message
+     */
+    static Optional<Map<String, Double>> strengths(Fields fields, Node node, Section section, String value) {
+        if (!(node instanceof Node.Mapping block)) {
+            fields.values()
+                    .problem(
+                            node,
+                            Quoted.of(node.under()) + " is " + node.form() + ", where names with a " + value
+                                    + " each should be",
+                            "Write {" + section.singular() + ": " + value + "}.");
+            return Optional.empty();
+        }
+        Fields.tellTwice(fields.context(), block);
+        Map<String, Double> strengths = new LinkedHashMap<>();
+        for (Node.Member member : block.members()) {
+            fields.values().checkReference(member.place(), member.key(), section);
+            fields.values().strength(member.value()).ifPresent(s -> strengths.put(member.key(), s));
+        }
+        return Optional.of(strengths);
+    }
+
     /** A rate for all families, or {@code {all: …, book: …}}. */
     static ByFamily byFamily(Fields fields, String key) {
         Optional<Node> node = fields.required(key);

@@ -7,7 +7,6 @@ import hingewise.rulebook.Family;
 import hingewise.rulebook.History;
 import hingewise.rulebook.Marginal;
 import hingewise.rulebook.Model;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -43,7 +42,10 @@ final class ModelReader {
                 fields.present("family").reference("family", Section.FAMILIES).orElse(""),
                 part(fields, "lacks", ModelReader::lacks).orElse(Model.Lacks.NOTHING),
                 fields.links("base-rates", Section.CAUSES, fields.values()::rate),
-                fields.links("signs", Section.CAUSES, n -> strengths(fields, n)),
+                fields.links(
+                        "signs",
+                        Section.CAUSES,
+                        n -> LinkReader.strengths(fields, n, Section.OBSERVATIONS, "strength")),
                 part(fields, "opens", ModelReader::opens).orElse(Model.Opens.NOTHING),
                 fields.grounds());
     }
@@ -71,25 +73,6 @@ final class ModelReader {
 
     private static Map<String, String> states(Fields fields, String key, Section section) {
         return fields.links(key, section, n -> fields.values().reference(n, Section.ACCESS));
-    }
-
-    /** Strengths by observation. */
-    private static Optional<Map<String, Double>> strengths(Fields fields, Node node) {
-        if (!(node instanceof Node.Mapping block)) {
-            fields.values()
-                    .problem(
-                            node,
-                            Quoted.of(node.under()) + " is " + node.form() + ", where signs with strengths should be",
-                            "Write {observation: strength}.");
-            return Optional.empty();
-        }
-        Fields.tellTwice(fields.context(), block);
-        Map<String, Double> strengths = new LinkedHashMap<>();
-        for (Node.Member member : block.members()) {
-            fields.values().checkReference(member.place(), member.key(), Section.OBSERVATIONS);
-            fields.values().strength(member.value()).ifPresent(s -> strengths.put(member.key(), s));
-        }
-        return Optional.of(strengths);
     }
 
     static History history(String id, Fields fields) {

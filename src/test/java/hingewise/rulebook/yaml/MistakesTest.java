@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The wanted messages are our own wording; what is a mistake is stated by rules/README.md. */
 class MistakesTest {
     static Stream<Mistake> mistakes() throws IOException {
-        return Stream.of("structure", "numbers", "references", "consistency", "models")
+        return Stream.of("structure", "numbers", "references", "consistency", "models", "damages")
                 .flatMap(name -> {
                     try {
                         return Mistake.all(SmallBook.resource("mistakes-" + name + ".txt"));

@@ -19,6 +19,7 @@ import hingewise.rulebook.Sign;
 import hingewise.rulebook.Words;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -99,7 +100,7 @@ class WholeBookTest {
         assertThat(reseat.cost()).isEqualTo("0.50");
         assertThat(reseat.access()).contains("shield-off");
         assertThat(reseat.cures()).containsExactly(entry("flex-loose", .95));
-        assertThat(reseat.damages()).containsExactly(entry("panel-broken", .01));
+        assertThat(reseat.damages().always()).containsExactly(entry("panel-broken", .01));
         assertThat(reseat.moments()).containsExactlyInAnyOrder(Moment.OPENED, Moment.AFTER_REPAIR);
         assertThat(book.confirmations().get("ask-dropped").cost()).isZero();
     }
@@ -107,7 +108,9 @@ class WholeBookTest {
     @Test
     void accessPartsAndCautionsAreTakenAsWritten() {
         assertThat(book.pathTo(Optional.of("shield-off"))).extracting("id").containsExactly("back-off", "shield-off");
-        assertThat(book.access().get("back-off").damages()).containsExactly(entry("panel-broken", .025));
+        assertThat(book.access().get("back-off").damages().always()).containsExactly(entry("panel-broken", .025));
+        assertThat(book.access().get("back-off").damages().where())
+                .containsExactly(entry("flex-loose", Map.of("panel-broken", .1)));
         assertThat(book.parts().get("panel").alongside()).containsExactly("glue");
         assertThat(book.parts().get("glue").renews()).isEmpty();
         assertThat(book.cautions().get("sharp-glass").causes()).containsExactly(entry("panel-broken", .3));
