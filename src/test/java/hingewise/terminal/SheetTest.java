@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class SheetTest {
     private static final Path GOLDEN = Path.of("src/test/resources/terminal");
-    private static final String FLICKERS = "demo-cases/clamshell-flickers-now-and-then.json";
+    private static final String SWAPPED = "demo-cases/clamshell-reseat-fails-then-swap.json";
     private static final String SWOLLEN = "demo-cases/clamshell-swollen-battery.json";
 
     @TempDir
@@ -19,7 +19,7 @@ class SheetTest {
 
     @Test
     void theWholeSheetReadsAsWrittenDown() throws IOException {
-        Ran ran = Ran.shipped("sheet", FLICKERS);
+        Ran ran = Ran.shipped("sheet", SWAPPED);
         assertThat(ran.err()).isEmpty();
         assertThat(ran.exit()).isZero();
         assertThat(ran.out()).isEqualTo(Files.readString(GOLDEN.resolve("sheet.txt")));
@@ -27,7 +27,7 @@ class SheetTest {
 
     @Test
     void anyTerminalCanShowIt() {
-        Ran ran = Ran.run(new Look(false, false), "sheet", FLICKERS);
+        Ran ran = Ran.run(new Look(false, false), "sheet", SWAPPED);
         assertThat(ran.out().chars()).allMatch(c -> c == '\n' || c >= ' ' && c < 0x7F);
         assertThat(ran.out()).doesNotContain("?- ").contains("+- ", "`- ", " > stop, end A");
         assertThat(ran.out().lines()).allMatch(l -> l.length() <= Page.WIDTH);
@@ -69,7 +69,7 @@ class SheetTest {
     void theHtmlIsOnePageThatNeedsNothingElseAndHoldsNoMarkupOfTheCase() throws IOException {
         Path hostile = Files.writeString(
                 place.resolve("hostile.json"),
-                Files.readString(Path.of(FLICKERS))
+                Files.readString(Path.of(SWAPPED))
                         .replaceFirst("\"title\": \"", "\"title\": \"</title><script>x & y"));
         Path html = place.resolve("sheet.html");
         Ran ran = Ran.shipped("sheet", hostile.toString(), "--html", html.toString());
@@ -85,10 +85,10 @@ class SheetTest {
 
     @Test
     void theCaseFileIsNeverReplacedByItsSheet() throws IOException {
-        Path own = Files.copy(Path.of(FLICKERS), place.resolve("case.json"));
+        Path own = Files.copy(Path.of(SWAPPED), place.resolve("case.json"));
         Ran ran = Ran.shipped("sheet", own.toString(), "--html", own.toString());
         assertThat(ran.exit()).isEqualTo(2);
         assertThat(ran.err()).contains("is the case file itself");
-        assertThat(own).hasSameTextualContentAs(Path.of(FLICKERS));
+        assertThat(own).hasSameTextualContentAs(Path.of(SWAPPED));
     }
 }
