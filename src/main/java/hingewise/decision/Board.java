@@ -23,7 +23,10 @@ final class Board {
     final Situations situations;
     private final List<List<Look>> looks = new ArrayList<>();
     private final List<Map<Long, Move>> moves = new ArrayList<>();
-    private final Map<Long, Choice> choices = new HashMap<>();
+    /** The gates (one bit each) before each act. */
+    private final long[] paths;
+
+    private final Choices choices;
     private final Map<Lot, Lot> lots = new HashMap<>();
     private final Tally tally = new Tally();
     private final int stride;
@@ -33,6 +36,9 @@ final class Board {
         this.worlds = worlds;
         this.dice = new Dice(problem, worlds.count(), seed);
         this.states = new States(problem);
+        this.paths =
+                problem.acts().stream().mapToLong(a -> problem.path(a.gate())).toArray();
+        this.choices = new Choices(problem);
         this.stride = Choice.stride(problem);
         this.situations = new Situations(IntStream.range(0, worlds.count())
                 .map(w -> states.number(worlds.present(w)))
@@ -51,7 +57,7 @@ final class Board {
 
     /** An act as it is done in a lot. */
     Move move(int act, Lot lot) {
-        long toOpen = problem.path(problem.acts().get(act).gate()) & ~lot.open();
+        long toOpen = paths[act] & ~lot.open();
         return moves.get(act).computeIfAbsent(toOpen, t -> new Move(this, act, looks.get(act), t));
     }
 
@@ -82,10 +88,6 @@ final class Board {
         Lot lot = new Lot(in, open, done);
         Lot before = lots.putIfAbsent(lot, lot);
         return before == null ? lot : before;
-    }
-
-    private Choice choice(long open) {
-        return choices.computeIfAbsent(open, o -> new Choice(problem, o));
     }
 
     /** What each decision costs, summed over the two halves of a lot, one after the other. */
@@ -120,7 +122,7 @@ final class Board {
 
     /** The same where only some decisions are weighed. */
     double end(Lot lot, Choice.Among among) {
-        return choice(lot.open()).least(losses(lot), among);
+        return choices.with(lot.open()).least(losses(lot), among);
     }
 
     /** Whether the best decision for a lot is one after which no fault is a concern, while there are others. */
@@ -136,7 +138,7 @@ final class Board {
         for (int e = 0; e < stride; e++) {
             sums[e] = halves[e] + halves[e + stride];
         }
-        return choice(lot.open()).best(sums, 0, Choice.Among.ALL);
+        return choices.with(lot.open()).best(sums, 0, Choice.Among.ALL);
     }
 
     /** What of opening these gates (one bit each) the best decision has to pay as well. */
@@ -161,9 +163,7 @@ final class Board {
 
     private Outcome reckoned(Lot lot, Move move, Choice.Among among) {
         tally.clear();
-        for (int result : move.results(lot)) {
-            tally.add(result);
-        }
+        move.count(lot, tally);
         double[][] sums = new double[move.reports()][];
         int[] counts = new int[sums.length];
         for (int i = 0; i < tally.size(); i++) {
@@ -175,21 +175,18 @@ final class Board {
             counts[report] += tally.times(i);
             add(sums[report], move.half(result), move.state(result), tally.times(i));
         }
+        Choice after = choices.with(lot.open() | move.opens());
         double ends = 0;
         double own = 0;
         double opening = 0;
         for (int r = 0; r < sums.length; r++) {
             if (counts[r] > 0) {
-                ends += choice(open(lot, move, r)).least(sums[r], among);
+                ends += (r == Move.LEFT ? choices.with(lot.open()) : after).least(sums[r], among);
                 own += counts[r] * move.own(r);
                 opening += r == Move.LEFT ? 0 : counts[r] * move.opening();
             }
         }
         return new Outcome(ends, own, opening);
-    }
-
-    private static long open(Lot lot, Move move, int report) {
-        return report == Move.LEFT ? lot.open() : lot.open() | move.opens();
     }
 
     /**
@@ -256,7 +253,8 @@ final class Board {
         }
         Lot[] made = new Lot[parts.length];
         for (int r = 0; r < made.length; r++) {
-            made[r] = lot(parts[r], open(lot, move, r), lot.done() | 1L << act);
+            long open = r == Move.LEFT ? lot.open() : lot.open() | move.opens();
+            made[r] = lot(parts[r], open, lot.done() | 1L << act);
         }
         return made;
     }

@@ -1,8 +1,6 @@
 package hingewise.decision;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
 
 /**
  * What a case would cost if at every moment the causes were known: nothing has to be looked at, and after a try it is
@@ -14,8 +12,7 @@ final class Certainty {
     private final long[] cures;
     private final long[] paths;
     private final States states;
-    private final Map<Long, Choice> choices = new HashMap<>();
-    private final Numbering opens = new Numbering();
+    private final Choices choices;
     private final Numbering lefts = new Numbering();
     /** What is open, and which tries are left that may cure anything that is there. */
     private final Numbering settings = new Numbering();
@@ -27,6 +24,7 @@ final class Certainty {
     Certainty(Problem problem) {
         this.problem = problem;
         this.states = new States(problem);
+        this.choices = new Choices(problem);
         this.tries = problem.acts().stream().filter(a -> !a.cures().isEmpty()).toArray(Act[]::new);
         this.cures = new long[tries.length];
         this.paths = new long[tries.length];
@@ -50,7 +48,7 @@ final class Certainty {
                 left |= Long.lowestOneBit(rest);
             }
         }
-        int setting = settings.number((long) lefts.number(left) << 32 | opens.number(open));
+        int setting = settings.number((long) lefts.number(left) << 32 | choices.number(open));
         int place = places.number((long) states.number(state) << 32 | setting);
         if (place >= known.length) {
             int before = known.length;
@@ -65,7 +63,7 @@ final class Certainty {
     }
 
     private double reckoned(long state, long open, long left) {
-        double best = choices.computeIfAbsent(open, o -> new Choice(problem, o)).least(losses(state));
+        double best = choices.with(open).least(losses(state));
         long curable = 0;
         for (long rest = left; rest != 0; rest &= rest - 1) {
             curable |= cures[Long.numberOfTrailingZeros(rest)];

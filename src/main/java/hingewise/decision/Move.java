@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * One act with certain gates still to be opened for it, and what it does in each situation, which is kept: the same is
@@ -14,8 +15,6 @@ import java.util.Optional;
 final class Move {
     /** The report of an act that was left because a need was not met. */
     static final int LEFT = 0;
-
-    private static final int UNKNOWN = -1;
 
     private final Board board;
     private final int number;
@@ -27,6 +26,7 @@ final class Move {
     private final double asking;
     private final double opening;
     private final Numbering results = new Numbering();
+    /** By situation the number of its result and 1; 0 if it is not reckoned yet. */
     private int[] resultOf = {};
 
     /** A look and the worlds in which it reports. */
@@ -65,18 +65,27 @@ final class Move {
 
     /** The number of what comes of it in each situation of a lot. */
     int[] results(Lot lot) {
-        int[] in = lot.situations();
+        makeRoom();
+        return IntStream.of(lot.situations()).map(this::result).toArray();
+    }
+
+    /** Counts what comes of it in the situations of a lot. */
+    void count(Lot lot, Tally tally) {
+        makeRoom();
+        for (int situation : lot.situations()) {
+            tally.add(result(situation));
+        }
+    }
+
+    private void makeRoom() {
         if (resultOf.length < board.situations.count()) {
-            int known = resultOf.length;
-            resultOf = Arrays.copyOf(resultOf, Math.max(board.situations.count(), 2 * known));
-            Arrays.fill(resultOf, known, resultOf.length, UNKNOWN);
+            resultOf = Arrays.copyOf(resultOf, Math.max(board.situations.count(), 2 * resultOf.length));
         }
-        int[] found = new int[in.length];
-        for (int i = 0; i < in.length; i++) {
-            int result = resultOf[in[i]];
-            found[i] = result == UNKNOWN ? reckoned(in[i]) : result;
-        }
-        return found;
+    }
+
+    private int result(int situation) {
+        int known = resultOf[situation];
+        return known == 0 ? reckoned(situation) : known - 1;
     }
 
     /** What is reported in a result. */
@@ -106,7 +115,7 @@ final class Move {
         }
         int state = y == x ? before : board.states.number(y);
         int result = results.number((2L * report + Board.half(world)) << 32 | state);
-        resultOf[situation] = result;
+        resultOf[situation] = result + 1;
         return result;
     }
 

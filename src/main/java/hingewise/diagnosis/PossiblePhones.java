@@ -122,8 +122,11 @@ public final class PossiblePhones {
             BitSet untouched = active.get(Names.cause(parent.id()));
             BitSet shows = untouched != null ? (BitSet) untouched.clone() : shown(or, parent.id(), observation);
             // Where it is absent it has no draw yet; one is made in case it is brought about.
+            shows.and(there);
             for (int i = there.nextClearBit(0); i < count; i = there.nextClearBit(i + 1)) {
-                shows.set(i, random.nextDouble() < parent.strength());
+                if (random.nextDouble() < parent.strength()) {
+                    shows.set(i);
+                }
             }
             by.put(parent.id(), shows);
         }

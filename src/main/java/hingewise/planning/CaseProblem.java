@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,6 +54,7 @@ final class CaseProblem {
     private final Map<String, Boolean> answered;
     private final Moments moments;
     private final List<Confirmation> confirmations = new ArrayList<>();
+    private final Map<String, List<Observation>> looks = new HashMap<>();
     private final List<Packages.Package> packages;
     private final Alternatives alternatives;
     private final List<Decision> decisions = new ArrayList<>();
@@ -238,14 +240,20 @@ final class CaseProblem {
                 .filter(c -> c.possible(answered))
                 .filter(c -> !diagnosis.readings().tried().contains(c.id()))
                 .filter(c -> !looks(c).isEmpty() || c.cures().keySet().stream().anyMatch(causes::containsKey))
-                .sorted(Comparator.comparingDouble(this::concerns).reversed().thenComparing(Confirmation::id))
+                .map(c -> new Concerned(c, concerns(c)))
+                .sorted(Comparator.comparingDouble(Concerned::chance)
+                        .reversed()
+                        .thenComparing(c -> c.confirmation().id()))
                 .limit(Problem.MOST_ACTS)
+                .map(Concerned::confirmation)
                 .sorted(Comparator.comparing(Confirmation::id))
                 .forEach(confirmations::add);
         return confirmations.stream().map(this::act).toList();
     }
 
-    /** How likely it is that what it is about is there. */
+    /** @param chance how likely it is that what it is about is there, summed over the causes */
+    private record Concerned(Confirmation confirmation, double chance) {}
+
     private double concerns(Confirmation c) {
         Set<String> looked = looks(c).stream().map(Observation::id).collect(Collectors.toSet());
         return counted.stream()
@@ -257,12 +265,14 @@ final class CaseProblem {
 
     /** The observations it answers that may say anything new of what counts. */
     List<Observation> looks(Confirmation c) {
-        EvidenceKind kind = moments.kind(c);
-        return c.settles().stream()
-                .flatMap(o -> Optional.ofNullable(rules.observations().get(o)).stream())
-                .filter(o -> o.families().contains(costs.family()))
-                .filter(o -> bearing(o, touched(c), kind))
-                .toList();
+        return looks.computeIfAbsent(c.id(), id -> {
+            EvidenceKind kind = moments.kind(c);
+            return c.settles().stream()
+                    .flatMap(o -> Optional.ofNullable(rules.observations().get(o)).stream())
+                    .filter(o -> o.families().contains(costs.family()))
+                    .filter(o -> bearing(o, touched(c), kind))
+                    .toList();
+        });
     }
 
     private static Set<String> touched(Confirmation c) {
