@@ -127,6 +127,8 @@ public final class Planner {
         for (int act : followed(search, paired)) {
             whole.put(act, search.after(now, act, 0));
         }
+        savingMoreThanBest(whole, paired)
+                .forEach((act, next) -> whole.merge(act, search.afterBoth(now, act, next), Math::min));
         double n = now.size();
         List<Option> options = new ArrayList<>();
         for (Saving s : savings) {
@@ -178,6 +180,18 @@ public final class Planner {
                 .map(Map.Entry::getKey)
                 .limit(FOLLOWED)
                 .toList();
+    }
+
+    /** Of acts that were followed those that save more by themselves than the one with which the case costs least; that one. */
+    private static Map<Integer, Integer> savingMoreThanBest(Map<Integer, Double> whole, List<Saving> savings) {
+        Map<Integer, Double> net = savings.stream().collect(Collectors.toMap(Saving::act, Saving::net));
+        return whole.entrySet().stream()
+                .min(Map.Entry.<Integer, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+                .map(Map.Entry::getKey)
+                .map(best -> whole.keySet().stream()
+                        .filter(a -> net.getOrDefault(a, 0.0) > Math.max(0, net.getOrDefault(best, 0.0)))
+                        .collect(Collectors.toMap(a -> a, a -> best)))
+                .orElse(Map.of());
     }
 
     /** The acts that save something alone or with one other. */

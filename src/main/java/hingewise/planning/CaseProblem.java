@@ -83,12 +83,12 @@ final class CaseProblem {
         this.packages = repairs.worthWeighing(
                 counted.stream().map(c -> phones.with(c.id())).toList(), phones.count());
         List<Act> acts = acts(allowed);
-        List<Ending> endings = endings();
+        List<Ending> endings = endings(repairs);
         this.problem = new Problem(
                 counted.isEmpty() ? 0 : -1L >>> 64 - counted.size(),
                 costs.priceOfFailure().getAmount().doubleValue(),
                 counted.stream()
-                        .map(c -> repairs.alone(c).map(Reckoning::amount).orElse(0.0))
+                        .map(c -> repairs.later(c).map(Reckoning::amount).orElse(0.0))
                         .toList(),
                 signs.size(),
                 gates.stream().map(this::gate).toList(),
@@ -205,8 +205,8 @@ final class CaseProblem {
         return Objects.requireNonNull(numbers.get(id));
     }
 
-    private List<Ending> endings() {
-        Endings ways = new Endings(counted, Reckoning.amount(alternatives.opening()));
+    private List<Ending> endings(Packages repairs) {
+        Endings ways = Endings.of(counted, Reckoning.amount(alternatives.opening()), repairs, costs);
         List<Ending> endings = new ArrayList<>();
         add(endings, new Decision(Decision.Kind.LEAVE, List.of(), Set.of()), ways.sold(0, 0, 0));
         for (Packages.Package p : packages) {

@@ -50,7 +50,7 @@ final class KnownPhone {
                 .limit(Problem.MOST_ACTS)
                 .map(this::act)
                 .toList();
-        Endings ways = new Endings(present, opened);
+        Endings ways = Endings.of(present, opened, packages, costs);
         endings.addAll(ways.sold(0, 0, 0));
         for (Set<String> some :
                 choices(present.stream().map(Cause::component).distinct().toList())) {
@@ -92,7 +92,7 @@ final class KnownPhone {
                 present.isEmpty() ? 0 : -1L >>> 64 - present.size(),
                 Reckoning.amount(costs.priceOfFailure()),
                 present.stream()
-                        .map(c -> packages.alone(c).map(Reckoning::amount).orElse(0.0))
+                        .map(c -> packages.later(c).map(Reckoning::amount).orElse(0.0))
                         .toList(),
                 0,
                 gates.stream().map(this::gate).toList(),

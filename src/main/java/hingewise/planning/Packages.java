@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /** Repairs that may be committed to: parts fitted together, each opening and each part paid once. */
@@ -51,9 +52,27 @@ final class Packages {
         this.causes = causes;
     }
 
-    /** The least that putting a cause right costs by itself, from a closed phone; empty where no part does. */
-    Optional<Money> alone(Cause cause) {
-        return costs.toRenew(cause.component());
+    /**
+     * What putting a cause right later costs by itself, opening and waiting not included; empty where no part does. It is
+     * reckoned as a repair that is chosen now is, else leaving what is surely broken would seem to cost less than mending
+     * it.
+     */
+    Optional<Money> later(Cause cause) {
+        return part(cause.component()).map(costs::bundle).map(this::withoutWaiting);
+    }
+
+    /** What must be opened to put causes right later, from a closed phone, and which of them each step is for. */
+    Map<Access, List<Cause>> openedLater() {
+        Map<Access, List<Cause>> steps = new LinkedHashMap<>();
+        for (Cause cause : causes) {
+            part(cause.component()).map(costs::bundle).stream()
+                    .flatMap(Set::stream)
+                    .flatMap(p -> costs.stepsTo(p.access(), Set.of()).stream())
+                    .distinct()
+                    .forEach(s ->
+                            steps.computeIfAbsent(s, x -> new ArrayList<>()).add(cause));
+        }
+        return steps;
     }
 
     /**
@@ -130,16 +149,18 @@ final class Packages {
 
     /** The cheapest offers with the risk that a part is bad and what its origin takes off, the days they take, and fitting. */
     Money cost(Collection<Part> parts) {
-        List<Offer> offers =
-                parts.stream().flatMap(p -> costs.offer(p.id()).stream()).toList();
-        Money waiting = costs.perDay()
-                .multipliedBy(offers.stream().mapToInt(Offer::days).max().orElse(0));
-        return offers.stream()
+        int days = offers(parts).mapToInt(Offer::days).max().orElse(0);
+        return costs.perDay().multipliedBy(days).plus(withoutWaiting(parts));
+    }
+
+    private Money withoutWaiting(Collection<Part> parts) {
+        return offers(parts)
                 .map(o -> o.goods().plus(costs.risk(o)).plus(costs.lessResale(o)))
-                .reduce(
-                        waiting.plus(costs.labour(
-                                parts.stream().mapToDouble(Part::minutes).sum())),
-                        Money::plus);
+                .reduce(costs.labour(parts.stream().mapToDouble(Part::minutes).sum()), Money::plus);
+    }
+
+    private Stream<Offer> offers(Collection<Part> parts) {
+        return parts.stream().flatMap(p -> costs.offer(p.id()).stream());
     }
 
     /** Opening included. */

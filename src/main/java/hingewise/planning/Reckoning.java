@@ -13,6 +13,7 @@ import hingewise.rulebook.Part;
 import hingewise.rulebook.RuleBook;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -30,6 +31,7 @@ public final class Reckoning {
     private final List<Cause> counted;
     private final Packages packages;
     private final List<Alternative> alternatives;
+    private final Map<Access, List<Cause>> openedLater;
     private final double opened;
 
     /** @param start what is known of the phone before anything is done to it */
@@ -39,6 +41,7 @@ public final class Reckoning {
         this.counted =
                 rules.causesOf(costs.family()).stream().filter(concern::counts).toList();
         this.packages = new Packages(costs, Set.of(), counted);
+        this.openedLater = packages.openedLater();
         Alternatives others = new Alternatives(costs, start, Terms.UNKNOWN, true);
         this.alternatives = others.all();
         this.opened = amount(others.opening());
@@ -136,15 +139,19 @@ public final class Reckoning {
                 .filter(a -> a.kind() == kind && !(isOpened && a.unopened()))
                 .findFirst();
         if (other.isEmpty()) {
-            return (isOpened ? opened : 0) + failing(counted, chance, anyOf);
+            double later = isOpened
+                    ? 0
+                    : opened
+                            * anyOf.applyAsDouble(ids(openedLater.values().stream()
+                                    .flatMap(List::stream)
+                                    .distinct()));
+            return (isOpened ? opened : later) + failing(counted, chance, anyOf);
         }
         Alternative a = other.get();
         double less = a.less().stream()
                 .mapToDouble(l -> amount(l.amount())
-                        * anyOf.applyAsDouble(counted.stream()
-                                .filter(c -> l.components().contains(c.component()))
-                                .map(Cause::id)
-                                .toList()))
+                        * anyOf.applyAsDouble(
+                                ids(counted.stream().filter(c -> l.components().contains(c.component())))))
                 .sum();
         List<Cause> left = a.leavesNothing()
                 ? List.of()
@@ -154,17 +161,24 @@ public final class Reckoning {
         return amount(a.cost()) + less + a.concern() * failing(left, chance, anyOf);
     }
 
+    private static List<String> ids(Stream<Cause> causes) {
+        return causes.map(Cause::id).toList();
+    }
+
     private double failing(List<Cause> left, ToDoubleFunction<Cause> chance, ToDoubleFunction<List<String>> anyOf) {
         return left.isEmpty()
                 ? 0
-                : amount(costs.priceOfFailure())
-                                * anyOf.applyAsDouble(
-                                        left.stream().map(Cause::id).toList())
+                : amount(costs.priceOfFailure()) * anyOf.applyAsDouble(ids(left.stream()))
                         + left.stream()
                                 .mapToDouble(c -> chance.applyAsDouble(c)
-                                        * packages.alone(c)
+                                        * packages.later(c)
                                                 .map(Reckoning::amount)
                                                 .orElse(0.0))
+                                .sum()
+                        + openedLater.entrySet().stream()
+                                .mapToDouble(s -> opening(s.getKey())
+                                        * anyOf.applyAsDouble(
+                                                ids(s.getValue().stream().filter(left::contains))))
                                 .sum();
     }
 
