@@ -107,8 +107,8 @@ final class Search {
      * little in the few worlds of a report, although it saves as much after this act as before it.
      */
     double afterBoth(Lot lot, int act, int next) {
-        Move move = board.move(act, lot.open());
-        Lot[] lots = board.split(lot, act, move);
+        Move move = board.move(act, lot);
+        Lot[] lots = board.split(lot, act);
         double cost = 0;
         for (int r = 0; r < lots.length; r++) {
             if (lots[r].size() > 0) {

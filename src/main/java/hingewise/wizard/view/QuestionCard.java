@@ -65,6 +65,7 @@ final class QuestionCard extends VBox {
     private List<Node> question(Sitting sitting, Item item) {
         Question question = item.question();
         List<Node> pieces = new ArrayList<>();
+        pieces.add(moving(sitting));
         pieces.add(Ui.text(sitting.occasion().label() + " · " + question.label(), "muted"));
         pieces.add(Ui.text(question.question(), "question"));
         if (item.standing() == Item.Standing.NOT_ASKABLE) {
@@ -80,7 +81,6 @@ final class QuestionCard extends VBox {
                 "Why it is asked: " + question.grounds().because() + " ("
                         + question.grounds().source() + ")",
                 "muted"));
-        pieces.add(moving(sitting));
         return pieces;
     }
 
@@ -166,6 +166,7 @@ final class QuestionCard extends VBox {
                 });
     }
 
+    /** Stands first: below a long question it would be out of sight. */
     private Node moving(Sitting sitting) {
         FlowPane row = new FlowPane(8, 8);
         if (!sitting.trail().isEmpty()) {
