@@ -39,6 +39,19 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
         };
     }
 
+    /** Whether it is about an offer, since the phone is not here yet. */
+    public boolean ofOffer() {
+        return switch (kind) {
+            case ASK_FIRST, OFFER, PASS -> true;
+            case REPAIR, LEAVE, SERVICE, AS_IS, BREAK, RETURN -> false;
+        };
+    }
+
+    /** What going on is held against, in words. */
+    public String now() {
+        return ofOffer() ? "offering or passing now" : "deciding now";
+    }
+
     /** Whether it ends the case without a repair here, so that no part is needed. */
     public boolean elsewhere() {
         return switch (kind) {

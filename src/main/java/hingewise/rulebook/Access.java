@@ -11,6 +11,7 @@ import java.util.Set;
  * @param minutes for this step alone, in and out again
  * @param cost consumables of this step, in the bench's currency
  * @param damages what the step may bring about
+ * @param tools tools this step takes
  * @param cautions cautions to show before the step
  */
 public record Access(
@@ -20,10 +21,12 @@ public record Access(
         double minutes,
         BigDecimal cost,
         Damages damages,
+        Set<String> tools,
         Set<String> cautions,
         Set<String> families,
         Grounds grounds) {
     public Access {
+        tools = Ordered.copyOf(tools);
         cautions = Ordered.copyOf(cautions);
         families = Set.copyOf(families);
     }

@@ -16,6 +16,7 @@ import java.util.Set;
  * @param settles observations it answers (a try: those to look at again afterwards)
  * @param cures for a try: causes and the chance that it cures each, in .001–.999
  * @param damages what it may bring about
+ * @param tools tools it takes, those for opening not included
  * @param cautions cautions to show with it
  * @param families families it applies to
  */
@@ -31,6 +32,7 @@ public record Confirmation(
         Set<String> settles,
         Map<String, Double> cures,
         Damages damages,
+        Set<String> tools,
         Set<String> cautions,
         Set<Moment> moments,
         Set<String> families,
@@ -39,6 +41,7 @@ public record Confirmation(
         needs = Map.copyOf(needs);
         settles = Ordered.copyOf(settles);
         cures = Ordered.copyOf(cures);
+        tools = Ordered.copyOf(tools);
         cautions = Ordered.copyOf(cautions);
         moments = Set.copyOf(moments);
         families = Set.copyOf(families);

@@ -165,6 +165,7 @@ final class ModelLayer {
                 c.settles(),
                 c.cures(),
                 c.damages(),
+                c.tools(),
                 c.cautions(),
                 c.moments(),
                 families,
@@ -173,7 +174,16 @@ final class ModelLayer {
 
     private static Access access(Access a, Optional<String> parent, Set<String> families) {
         return new Access(
-                a.id(), a.label(), parent, a.minutes(), a.cost(), a.damages(), a.cautions(), families, a.grounds());
+                a.id(),
+                a.label(),
+                parent,
+                a.minutes(),
+                a.cost(),
+                a.damages(),
+                a.tools(),
+                a.cautions(),
+                families,
+                a.grounds());
     }
 
     private static Part part(Part p, Optional<String> access, Set<String> families) {

@@ -20,6 +20,7 @@ public record RuleBook(
         Words words,
         Map<EvidenceKind, Reliability> reliability,
         Map<String, Component> components,
+        Map<String, Tool> tools,
         Map<String, Family> families,
         Map<String, History> histories,
         Map<String, Cause> causes,
@@ -38,6 +39,7 @@ public record RuleBook(
     public RuleBook {
         reliability = Map.copyOf(reliability);
         components = Ordered.copyOf(components);
+        tools = Ordered.copyOf(tools);
         families = Ordered.copyOf(families);
         histories = Ordered.copyOf(histories);
         causes = Ordered.copyOf(causes);
@@ -93,6 +95,7 @@ public record RuleBook(
                 words,
                 reliability,
                 components,
+                tools,
                 newFamilies,
                 newHistories,
                 newCauses,

@@ -54,7 +54,7 @@ final class AssessCommand implements Callable<Integer> {
     @Option(
             names = "--explain",
             description =
-                    "Also tell what deciding now and going on are expected to cost, and how near the plan is to the best.")
+                    "Also tell what deciding or offering now and going on are expected to cost, and how near the plan is to the best.")
     private boolean explain;
 
     @Option(names = "--json", description = "Print the answer as JSON, alone and complete.")

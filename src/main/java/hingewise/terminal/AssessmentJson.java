@@ -2,6 +2,7 @@ package hingewise.terminal;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import hingewise.assessment.Assessment;
+import hingewise.assessment.Cautions;
 import hingewise.assessment.ShownCaution;
 import hingewise.diagnosis.Contradiction;
 import hingewise.diagnosis.LikelySet;
@@ -11,15 +12,19 @@ import hingewise.diagnosis.Skipped;
 import hingewise.offer.Appraisal;
 import hingewise.planning.Plan;
 import hingewise.planning.Step;
+import hingewise.rulebook.Caution;
 import hingewise.rulebook.Part;
 import hingewise.rulebook.RuleBook;
 import java.io.IOException;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** An assessment for another program to read: the same answer as the text, complete and unrounded. */
 final class AssessmentJson {
     private AssessmentJson() {}
 
     static String of(Assessment assessment, Appraisal money, RuleBook rules, boolean inventedPrices) {
+        RuleBook own = rules.of(assessment.file().phone().family());
         return Json.object(assessment, (json, a) -> {
             json.writeStringField("title", a.file().title());
             json.writeStringField("family", a.file().phone().family());
@@ -32,9 +37,9 @@ final class AssessmentJson {
             json.writeObjectFieldStart("plan");
             plan(json, a.plan());
             json.writeEndObject();
-            Json.objects(json, "tryFirst", a.tryFirst(), AssessmentJson::step);
+            Json.objects(json, "tryFirst", a.tryFirst(), (j, s) -> step(j, s, a, own));
             Json.objects(json, "parts", a.parts().order(), PartsJson::line);
-            Json.objects(json, "cautions", a.cautions(), AssessmentJson::caution);
+            Json.objects(json, "cautions", a.cautions(), (j, c) -> caution(j, c.caution(), c.stops()));
             Json.objects(
                     json, "contradictions", a.diagnosis().readings().contradictions(), AssessmentJson::contradiction);
             Json.objects(json, "skipped", a.diagnosis().readings().skipped(), AssessmentJson::skipped);
@@ -71,7 +76,7 @@ final class AssessmentJson {
         json.writeNumberField("probability", set.probability());
     }
 
-    private static void plan(JsonGenerator json, Plan plan) throws IOException {
+    static void plan(JsonGenerator json, Plan plan) throws IOException {
         json.writeStringField("decision", plan.decision().kind().id());
         Json.texts(json, "fits", plan.decision().parts().stream().map(Part::id).toList());
         json.writeNumberField("worthDoing", plan.worth());
@@ -81,7 +86,7 @@ final class AssessmentJson {
         json.writeNumberField("standardError", plan.error().getAmount());
     }
 
-    private static void step(JsonGenerator json, Step step) throws IOException {
+    private static void step(JsonGenerator json, Step step, Assessment assessment, RuleBook rules) throws IOException {
         json.writeStringField("id", step.confirmation().id());
         json.writeStringField("kind", step.confirmation().kind().id());
         json.writeStringField("label", step.confirmation().label());
@@ -94,13 +99,19 @@ final class AssessmentJson {
         if (step.together().isPresent()) {
             json.writeStringField("together", step.together().get().id());
         }
+        Set<Caution> stopping = assessment.cautions().stream()
+                .filter(ShownCaution::stops)
+                .map(ShownCaution::caution)
+                .collect(Collectors.toSet());
+        Json.objects(json, "cautions", Cautions.of(rules, step), (j, c) -> caution(j, c, stopping.contains(c)));
         json.writeStringField("why", step.why());
     }
 
-    private static void caution(JsonGenerator json, ShownCaution caution) throws IOException {
-        json.writeStringField("id", caution.caution().id());
-        json.writeBooleanField("stops", caution.stops());
-        json.writeStringField("text", caution.caution().text());
+    /** @param stops whether it stops the work now */
+    static void caution(JsonGenerator json, Caution caution, boolean stops) throws IOException {
+        json.writeStringField("id", caution.id());
+        json.writeBooleanField("stops", stops);
+        json.writeStringField("text", caution.text());
     }
 
     private static void contradiction(JsonGenerator json, Contradiction contradiction) throws IOException {

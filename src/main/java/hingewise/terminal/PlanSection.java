@@ -9,8 +9,8 @@ final class PlanSection {
 
     static void write(Page page, Plan plan) {
         page.heading("Looking ahead");
-        page.line("Deciding now: " + plan.decision().order() + ". Expected to cost " + Figures.money(plan.now())
-                + " from here on (standard error " + Figures.money(plan.error()) + ").");
+        page.line(now(plan) + " expected to cost " + Figures.money(plan.now()) + " from here on (standard error "
+                + Figures.money(plan.error()) + ").");
         page.line("Going on as well as was found: " + Figures.money(plan.expected()) + ". If everything were known: "
                 + Figures.money(plan.knowing()) + ". At most " + Figures.money(plan.atMost())
                 + " could still be saved by knowing everything.");
@@ -25,5 +25,14 @@ final class PlanSection {
                         : "")
                 + ".");
         page.faint(0, "Estimated from phones drawn from what is known, always the same for the same case.");
+    }
+
+    private static String now(Plan plan) {
+        return switch (plan.decision().kind()) {
+            case ASK_FIRST, OFFER -> "Offering or passing now is";
+            case PASS -> "To " + plan.decision().order() + ", is";
+            case REPAIR, LEAVE, SERVICE, AS_IS, BREAK, RETURN ->
+                "Deciding now: " + plan.decision().order() + ". This is";
+        };
     }
 }

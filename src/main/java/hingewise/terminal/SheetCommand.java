@@ -1,8 +1,10 @@
 package hingewise.terminal;
 
+import hingewise.assessment.BenchSheet;
 import hingewise.report.bench.BenchHtml;
 import hingewise.report.bench.BenchPage;
 import hingewise.report.bench.BenchWriter;
+import hingewise.rulebook.RuleBook;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -26,6 +28,9 @@ final class SheetCommand implements Callable<Integer> {
     @Option(names = "--html", paramLabel = "FILE", description = "Write it as a page for a browser or for printing.")
     private Optional<Path> html = Optional.empty();
 
+    @Option(names = "--json", description = "Print the sheet as JSON, alone and complete.")
+    private boolean json;
+
     @Mixin
     private ColourOption colour = new ColourOption();
 
@@ -35,10 +40,18 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (json && html.isPresent()) {
+            throw Refusal.badInput("--html writes a page; leave it out or leave --json out");
+        }
         CaseInput.Answered answered = input.answer(console);
-        BenchPage sheet = BenchWriter.write(
-                answered.assessor().rules(), answered.assessor().sheet(answered.assessment()));
+        RuleBook rules = answered.assessor().rules();
+        BenchSheet bench = answered.assessor().sheet(answered.assessment());
         boolean invented = input.inventedPrices() || input.inventedShop();
+        if (json) {
+            console.print(SheetJson.of(bench, rules, invented));
+            return ExitCode.OK.number();
+        }
+        BenchPage sheet = BenchWriter.write(rules, bench);
         html.ifPresentOrElse(
                 file -> {
                     Outputs.replace(file, input.file(), BenchHtml.of(sheet, invented));

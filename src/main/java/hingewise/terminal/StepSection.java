@@ -35,18 +35,22 @@ final class StepSection {
                             ? steps.isEmpty()
                                     ? "Nothing while work stops, and no question is worth asking."
                                     : "Nothing while work stops but to ask, if you want to be surer:"
-                            : "Nothing is worth its minutes and money any more: "
+                            : (plan.decision().ofOffer()
+                                            ? "Nothing is worth asking any more: "
+                                            : "Nothing is worth its minutes and money any more: ")
                                     + plan.decision().order() + "."
                                     + (steps.isEmpty() ? "" : " To be surer of the causes all the same:"));
         } else {
             page.faint(
                     0,
-                    "What each is expected to save against deciding now, and net of its minutes, material and risk; the"
+                    "What each is expected to save against " + plan.decision().now()
+                            + ", and net of its minutes, material and risk; the"
                             + " first is where the plan that looks ahead begins.");
         }
         for (int i = 0; i < Math.min(TOLD, steps.size()); i++) {
             if (i > 0 && i == plan.worth()) {
-                page.line("Nothing more changes what to decide. To be surer of the causes all the same:");
+                page.line("Nothing more changes what to " + (plan.decision().ofOffer() ? "offer" : "decide")
+                        + ". To be surer of the causes all the same:");
             }
             tell(page, rules, i + 1, steps.get(i), care);
         }

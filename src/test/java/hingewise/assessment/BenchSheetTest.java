@@ -3,17 +3,23 @@ package hingewise.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hingewise.casefile.CaseFile;
+import hingewise.casefile.Opened;
+import hingewise.casefile.Report;
 import hingewise.casefile.store.CaseFileStore;
 import hingewise.costing.csv.PriceBookReader;
 import hingewise.costing.yaml.ShopReader;
 import hingewise.planning.Plan;
 import hingewise.planning.Sheet;
 import hingewise.rulebook.Confirmation;
+import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.RuleBook;
+import hingewise.rulebook.Tool;
 import hingewise.rulebook.yaml.RuleBookReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -157,5 +163,52 @@ class BenchSheetTest {
         assertThat(stopped.assessment().stopped()).isTrue();
         assertThat(stopped.assessment().tryFirst())
                 .allMatch(s -> s.confirmation().kind() == Confirmation.Kind.QUESTION);
+    }
+
+    @Test
+    void everyToolOfAStationIsNamedOnce() {
+        drawn().forEach(bench -> {
+            List<String> named = bench.tools().stream().map(Tool::id).toList();
+            List<String> taken = bench.sheet().orElseThrow().stations().stream()
+                    .flatMap(s -> Stream.concat(
+                            s.confirmation().tools().stream(),
+                            s.opens().stream().flatMap(a -> a.tools().stream())))
+                    .toList();
+            assertThat(named).as(title(bench)).doesNotHaveDuplicates().containsAll(taken);
+        });
+        assertThat(drawn().flatMap(b -> b.tools().stream()).map(Tool::id)).contains("heating-plate", "plastic-lever");
+    }
+
+    @Test
+    void whatIsOpenAlreadyTakesNoToolsToOpen() {
+        BenchSheet closed = drawn().filter(b -> b.tools().stream().anyMatch(t -> t.id().equals("suction-lifter")))
+                .findFirst()
+                .orElseThrow();
+        CaseFile file = closed.assessment().file();
+        Instant now = file.entries().get(file.entries().size() - 1).at();
+        CaseFile opened = file.with(new Opened(file.nextId(), now, "bench", "bare-frame", ""));
+        CaseFile further = opened.with(new Opened(opened.nextId(), now, "bench", "cover-lifted", ""));
+        assertThat(assessor.sheet(assessor.assess(further)).tools())
+                .extracting(Tool::id)
+                .doesNotContain("suction-lifter");
+    }
+
+    @Test
+    void beforeThePhoneIsHereNoToolsAreNeeded() {
+        CaseFile listed = sheets.stream()
+                .map(b -> b.assessment().file())
+                .map(f -> new CaseFile(
+                        f.title(),
+                        true,
+                        f.phone(),
+                        f.entries().stream()
+                                .filter(e -> e instanceof Report r
+                                        && (r.kind() == EvidenceKind.CLAIM || r.kind() == EvidenceKind.PHOTO))
+                                .toList()))
+                .findFirst()
+                .orElseThrow();
+        BenchSheet sheet = assessor.sheet(assessor.assess(listed));
+        assertThat(sheet.assessment().plan().decision().ofOffer()).isTrue();
+        assertThat(sheet.tools()).isEmpty();
     }
 }

@@ -123,6 +123,7 @@ public final class Rules {
                         cures,
                         Damages.always(damages),
                         Set.of(),
+                        Set.of(),
                         Set.of(Moment.values()),
                         Set.of(FAMILY),
                         WHY));
@@ -154,6 +155,7 @@ public final class Rules {
                         a.minutes(),
                         a.cost(),
                         damages,
+                        a.tools(),
                         a.cautions(),
                         a.families(),
                         WHY));
@@ -183,6 +185,7 @@ public final class Rules {
                         settles,
                         c.cures(),
                         damages,
+                        c.tools(),
                         c.cautions(),
                         c.moments(),
                         c.families(),
@@ -207,6 +210,7 @@ public final class Rules {
                         Map.of(),
                         Damages.always(Map.of()),
                         Set.of(),
+                        Set.of(),
                         moments,
                         Set.of(FAMILY),
                         WHY));
@@ -221,7 +225,16 @@ public final class Rules {
         access.put(
                 id,
                 new Access(
-                        id, id, parent, 20, BigDecimal.ZERO, Damages.always(damages), Set.of(), Set.of(FAMILY), WHY));
+                        id,
+                        id,
+                        parent,
+                        20,
+                        BigDecimal.ZERO,
+                        Damages.always(damages),
+                        Set.of(),
+                        Set.of(),
+                        Set.of(FAMILY),
+                        WHY));
         return this;
     }
 
@@ -285,6 +298,7 @@ public final class Rules {
                         WHY),
                 reliability,
                 components,
+                Map.of(),
                 Map.of(FAMILY, new Family(FAMILY, FAMILY, components.keySet(), Optional.empty(), WHY)),
                 histories,
                 causes,

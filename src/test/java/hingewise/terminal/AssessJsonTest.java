@@ -52,7 +52,18 @@ class AssessJsonTest {
         assertThat(members(answer.at("/causes/0/reasons/0"))).containsExactly("text", "weight", "entry", "without");
         assertThat(members(answer.at("/combinations/0"))).containsExactly("causes", "probability");
         assertThat(members(answer.at("/tryFirst/0")))
-                .containsExactly("id", "kind", "label", "minutes", "cost", "opens", "askFirst", "saves", "net", "why");
+                .containsExactly(
+                        "id",
+                        "kind",
+                        "label",
+                        "minutes",
+                        "cost",
+                        "opens",
+                        "askFirst",
+                        "saves",
+                        "net",
+                        "cautions",
+                        "why");
         assertThat(members(answer.at("/parts/0")))
                 .containsExactly(
                         "id",
@@ -127,5 +138,22 @@ class AssessJsonTest {
     void theSameBytesComeOutWhateverTheTerminalCanShow() {
         assertThat(Ran.small(new Look(true, false), "assess", CASE, "--json").out())
                 .isEqualTo(Ran.small("assess", CASE, "--json").out());
+    }
+
+    @Test
+    void everyListedStepHasItsCautionsWhetherOrNotItIsWorthDoing() throws IOException {
+        RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
+        JsonNode answer = json(Ran.shipped("assess", "demo-cases/clamshell-buzzes-no-image.json", "--json"));
+        int with = 0;
+        for (JsonNode step : answer.at("/tryFirst")) {
+            List<String> told = new ArrayList<>();
+            step.at("/cautions").forEach(c -> told.add(c.at("/id").asText()));
+            assertThat(told)
+                    .as(step.at("/id").asText())
+                    .containsAll(
+                            rules.confirmations().get(step.at("/id").asText()).cautions());
+            with += told.isEmpty() ? 0 : 1;
+        }
+        assertThat(with).isPositive();
     }
 }

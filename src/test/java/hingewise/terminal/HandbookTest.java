@@ -86,4 +86,16 @@ class HandbookTest {
         assertThat(ran.exit()).isEqualTo(2);
         assertThat(ran.err()).contains("nothing called \"panel-fracture\". Did you mean \"panel-fractured\"?");
     }
+
+    @Test
+    void anEntryTellsItsToolsAndWhatMakesItRiskier() {
+        String sweep = Ran.shipped("explain", "slow-fold-sweep").out().replaceAll("\\s+", " ");
+        assertThat(sweep)
+                .contains(
+                        "Tools: camera and a scale for photos.",
+                        "Where there is already: Inner panel cracked by a blow or a point.");
+        String cracked = Ran.shipped("explain", "panel-impact-crack").out().replaceAll("\\s+", " ");
+        assertThat(cracked.substring(cracked.indexOf("Makes riskier")))
+                .contains("One slow filmed fold sweep (slow-fold-sweep). It may bring about: Inner panel fractured");
+    }
 }

@@ -1,7 +1,10 @@
 package hingewise.terminal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -69,8 +72,7 @@ class SheetTest {
     void theHtmlIsOnePageThatNeedsNothingElseAndHoldsNoMarkupOfTheCase() throws IOException {
         Path hostile = Files.writeString(
                 place.resolve("hostile.json"),
-                Files.readString(Path.of(SWAPPED))
-                        .replaceFirst("\"title\": \"", "\"title\": \"</title><script>x & y"));
+                Files.readString(Path.of(SWAPPED)).replaceFirst("\"title\": \"", "\"title\": \"</title><script>x & y"));
         Path html = place.resolve("sheet.html");
         Ran ran = Ran.shipped("sheet", hostile.toString(), "--html", html.toString());
         assertThat(ran.err()).isEmpty();
@@ -90,5 +92,65 @@ class SheetTest {
         assertThat(ran.exit()).isEqualTo(2);
         assertThat(ran.err()).contains("is the case file itself");
         assertThat(own).hasSameTextualContentAs(Path.of(SWAPPED));
+    }
+
+    @Test
+    void theJsonSaysWhatThePageSays() throws IOException {
+        Ran ran = Ran.shipped("sheet", SWAPPED, "--json");
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.exit()).isZero();
+        JsonNode sheet = new ObjectMapper().readTree(ran.out());
+        String page = Ran.shipped("sheet", SWAPPED).out().replaceAll("\\s+", " ");
+        assertThat(sheet.at("/stations")).isNotEmpty();
+        for (JsonNode station : sheet.at("/stations")) {
+            assertThat(page)
+                    .contains(station.at("/number").asText() + " "
+                            + station.at("/label").asText());
+            station.at("/cautions")
+                    .forEach(
+                            c -> assertThat(page).contains("c" + c.at("/number").asText() + " "));
+            double sum = 0;
+            for (JsonNode branch : station.at("/branches")) {
+                sum += branch.at("/chance").asDouble();
+                assertThat(branch.has("station") || branch.has("end") || branch.has("askAgain"))
+                        .isTrue();
+            }
+            assertThat(sum).isCloseTo(station.at("/chance").asDouble(), within(1e-9));
+        }
+        sheet.at("/tools").forEach(t -> assertThat(page).contains(t.at("/label").asText()));
+        assertThat(sheet.at("/tools")).isNotEmpty();
+        assertThat(sheet.at("/ends")).isNotEmpty();
+        assertThat(page).contains(sheet.at("/expected").asText() + " EUR on average");
+    }
+
+    @Test
+    void theJsonOfAStoppedCaseHasQuestionsOnly() throws IOException {
+        JsonNode sheet = new ObjectMapper()
+                .readTree(Ran.shipped("sheet", SWOLLEN, "--json").out());
+        assertThat(sheet.at("/stopped").asBoolean()).isTrue();
+        assertThat(sheet.at("/cautions/0/stops").asBoolean()).isTrue();
+        assertThat(sheet.has("questions")).isTrue();
+        assertThat(sheet.has("stations")).isFalse();
+    }
+
+    @Test
+    void aPageAndJsonAtOnceAreRefusedAndNothingIsWritten() {
+        Path html = place.resolve("sheet.html");
+        Ran ran = Ran.shipped("sheet", SWAPPED, "--json", "--html", html.toString());
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).contains("leave it out or leave --json out");
+        assertThat(html).doesNotExist();
+    }
+
+    @Test
+    void theSheetOfAListingSpeaksOfAnOffer() throws IOException {
+        Path listing = Files.copy(GOLDEN.resolve("listing.json"), place.resolve("listing.json"));
+        String sheet = Ran.shipped("sheet", listing.toString()).out().replaceAll("\\s+", " ");
+        assertThat(sheet).contains("offer or pass").doesNotContain("decide now", "Decide now", "deciding now", "tools");
+        String answer =
+                Ran.shipped("assess", listing.toString(), "--explain").out().replaceAll("\\s+", " ");
+        assertThat(answer).contains("offering or passing now", "Offering or passing now is expected to cost");
+        assertThat(answer).doesNotContain("deciding now", "Deciding now");
     }
 }

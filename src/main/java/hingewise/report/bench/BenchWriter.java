@@ -10,6 +10,7 @@ import hingewise.report.bench.BenchPage.Row;
 import hingewise.report.bench.BenchPage.Twig;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.RuleBook;
+import hingewise.rulebook.Tool;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -87,7 +88,9 @@ public final class BenchWriter {
         String now = Ends.brief(plan.decision());
         if (sheet.stations().isEmpty()) {
             return List.of(
-                    "Nothing is worth doing before deciding. Decide now: " + now + ".",
+                    plan.decision().ofOffer()
+                            ? "Nothing is worth asking any more: " + now + "."
+                            : "Nothing is worth doing before deciding. Decide now: " + now + ".",
                     "That is expected to cost " + Say.money(plan.now()) + ", all counted. " + atMost(plan));
         }
         return List.of(
@@ -97,7 +100,10 @@ public final class BenchWriter {
                         + " on the longest branch drawn here.",
                 "All counted, work, parts and what a fault that is left costs: "
                         + Say.money(sheet.expected()) + " on average if you follow the sheet, "
-                        + Say.money(plan.now()) + " if nothing is done but to decide now (" + now + "). "
+                        + Say.money(plan.now())
+                        + (plan.decision().ofOffer()
+                                ? " by " + plan.decision().now() + ". "
+                                : " if nothing is done but to decide now (" + now + "). ")
                         + atMost(plan));
     }
 
@@ -124,6 +130,9 @@ public final class BenchWriter {
                         p -> Say.percent(p.chance()), BenchWriter::part, (a, b) -> a + "; " + b, LinkedHashMap::new));
         List<Row> ready = new ArrayList<>();
         parts.forEach((chance, labels) -> ready.add(Row.of(chance, labels)));
+        if (!bench.tools().isEmpty()) {
+            ready.add(Row.of("tools", bench.tools().stream().map(Tool::label).collect(Collectors.joining("; "))));
+        }
         String material = Stream.concat(
                         sheet.stations().stream()
                                 .flatMap(s -> s.opens().stream())
@@ -165,7 +174,7 @@ public final class BenchWriter {
         List<String> notes = new ArrayList<>();
         notes.add("Estimated from " + sheet.phones() + " phones drawn from what is known"
                 + (plan.error().isPositive()
-                        ? "; the cost of deciding now is right to about " + Say.money(plan.error())
+                        ? "; the cost of " + plan.decision().now() + " is right to about " + Say.money(plan.error())
                         : "")
                 + ". The same case gives the same sheet.");
         if (!sheet.stations().isEmpty()) {

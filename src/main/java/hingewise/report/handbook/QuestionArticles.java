@@ -147,6 +147,7 @@ final class QuestionArticles {
                 .fact(refs.path(
                         c.families(),
                         r -> Optional.ofNullable(r.confirmations().get(c.id())).flatMap(Confirmation::access)))
+                .fact(Words.tools(rules, c.tools()))
                 .fact(Words.onlyFor(rules, c.families()))
                 .group("Cautions", refs.items(c.cautions(), refs::caution))
                 .group("What it cures", refs.chances(c.cures(), cause))

@@ -3,10 +3,12 @@ package hingewise.report.handbook;
 import hingewise.rulebook.Family;
 import hingewise.rulebook.Moment;
 import hingewise.rulebook.RuleBook;
+import hingewise.rulebook.Tool;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -72,6 +74,17 @@ final class Words {
                         .sorted(Map.Entry.comparingByKey())
                         .map(n -> (n.getValue() ? "yes" : "no") + " to \"" + label(rules, n.getKey()) + "\"")
                         .collect(Collectors.joining(" and ", "Only after ", "."));
+    }
+
+    /** Nothing when it takes none. */
+    static String tools(RuleBook rules, Set<String> tools) {
+        return tools.isEmpty()
+                ? ""
+                : tools.stream()
+                        .map(t -> Optional.ofNullable(rules.tools().get(t))
+                                .map(Tool::label)
+                                .orElse(t))
+                        .collect(Collectors.joining("; ", "Tools: ", "."));
     }
 
     private static String label(RuleBook rules, String observation) {

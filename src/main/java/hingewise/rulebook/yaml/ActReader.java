@@ -40,6 +40,7 @@ final class ActReader {
                 fields.references("settles", Section.OBSERVATIONS),
                 cures,
                 DamageReader.damages(fields),
+                fields.references("tools", Section.TOOLS),
                 fields.references("cautions", Section.CAUTIONS),
                 QuestionReader.moments(fields),
                 fields.families(),
@@ -54,6 +55,7 @@ final class ActReader {
                 fields.minutes(),
                 fields.cost(),
                 DamageReader.damages(fields),
+                fields.references("tools", Section.TOOLS),
                 fields.references("cautions", Section.CAUTIONS),
                 fields.families(),
                 fields.grounds());

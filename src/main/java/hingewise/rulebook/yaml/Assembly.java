@@ -19,6 +19,7 @@ import hingewise.rulebook.Observation;
 import hingewise.rulebook.Part;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.RuleCase;
+import hingewise.rulebook.Tool;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -51,6 +52,7 @@ final class Assembly {
 
     private RuleBook rules(BookReader.Book book) {
         Map<String, Component> components = each(Section.COMPONENTS, ModelReader::component);
+        Map<String, Tool> tools = each(Section.TOOLS, (id, f) -> new Tool(id, f.text("label")));
         Map<String, Family> families = each(Section.FAMILIES, ModelReader::family);
         Map<String, History> histories = each(Section.HISTORIES, ModelReader::history);
         Map<String, Cause> causes = each(Section.CAUSES, ModelReader::cause);
@@ -75,6 +77,7 @@ final class Assembly {
                 book.words(),
                 book.reliability(),
                 components,
+                tools,
                 families,
                 histories,
                 causes,

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 /** The sections that hold entries by id. */
 enum Section {
     COMPONENTS("a component"),
+    TOOLS("a tool"),
     FAMILIES("a family"),
     MODELS("a model"),
     HISTORIES("a history"),

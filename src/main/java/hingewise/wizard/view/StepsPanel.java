@@ -74,16 +74,21 @@ final class StepsPanel extends VBox {
                             ? steps.isEmpty()
                                     ? "Nothing: a caution stops the work."
                                     : "Only questions: a caution stops the work."
-                            : "Nothing is worth its minutes and money any more: "
+                            : (plan.decision().ofOffer()
+                                            ? "Nothing is worth asking any more: "
+                                            : "Nothing is worth its minutes and money any more: ")
                                     + plan.decision().order() + "."
                                     + (steps.isEmpty() ? "" : " To be surer all the same:"),
                     "muted"));
         }
         for (int i = 0; i < (all ? steps.size() : Math.min(SHOWN, steps.size())); i++) {
             if (i > 0 && i == plan.worth()) {
-                pieces.add(Ui.text("Nothing more changes what to decide. To be surer all the same:", "muted"));
+                pieces.add(Ui.text(
+                        "Nothing more changes what to " + (plan.decision().ofOffer() ? "offer" : "decide")
+                                + ". To be surer all the same:",
+                        "muted"));
             }
-            pieces.add(step(i + 1, steps.get(i)));
+            pieces.add(step(i + 1, steps.get(i), plan.decision().now()));
         }
         if (steps.size() > SHOWN) {
             Button more = Ui.button(
@@ -98,7 +103,7 @@ final class StepsPanel extends VBox {
         }
     }
 
-    private Node step(int rank, Step step) {
+    private Node step(int rank, Step step, String instead) {
         String id = step.confirmation().id();
         boolean open = opened.contains(id);
         Label name = Ui.growing(Ui.text(step.confirmation().label(), "name"));
@@ -129,17 +134,20 @@ final class StepsPanel extends VBox {
                     draw();
                 });
         head.setAccessibleRole(AccessibleRole.TOGGLE_BUTTON);
-        return open ? Ui.column(0, head, details(step)) : head;
+        return open ? Ui.column(0, head, details(step, instead)) : head;
     }
 
-    private Node details(Step step) {
+    private Node details(Step step, String instead) {
         VBox box = Ui.column(8);
         List<Caution> cautions = cautions(step);
         if (!cautions.isEmpty()) {
             box.getChildren().add(Ui.cautions(cautions));
         }
         box.getChildren()
-                .addAll(Ui.text(step.confirmation().how()), Ui.text(step.why()), Ui.text(saving(step), "muted"));
+                .addAll(
+                        Ui.text(step.confirmation().how()),
+                        Ui.text(step.why()),
+                        Ui.text(saving(step, instead), "muted"));
         box.getStyleClass().add("details");
         model.rules().ifPresent(rules -> {
             step.askFirst().stream()
@@ -151,11 +159,12 @@ final class StepsPanel extends VBox {
         return box;
     }
 
-    private static String saving(Step step) {
+    /** @param instead what it is held against */
+    private static String saving(Step step, String instead) {
         return step.together()
                 .map(c -> "Worth it together with \"" + c.label() + "\": " + Figures.money(step.net())
                         + " after minutes, cost and risk of both.")
-                .orElse("Expected to save " + Figures.money(step.saves()) + " against deciding now; "
+                .orElse("Expected to save " + Figures.money(step.saves()) + " against " + instead + "; "
                         + Figures.money(step.net()) + " after its minutes, its cost and its risk.");
     }
 

@@ -111,6 +111,8 @@ class WholeBookTest {
         assertThat(book.access().get("back-off").damages().always()).containsExactly(entry("panel-broken", .025));
         assertThat(book.access().get("back-off").damages().where())
                 .containsExactly(entry("flex-loose", Map.of("panel-broken", .1)));
+        assertThat(book.access().get("back-off").tools()).containsExactly("picks", "magnifier");
+        assertThat(book.tools().get("picks").label()).isEqualTo("plastic picks");
         assertThat(book.parts().get("panel").alongside()).containsExactly("glue");
         assertThat(book.parts().get("glue").renews()).isEmpty();
         assertThat(book.cautions().get("sharp-glass").causes()).containsExactly(entry("panel-broken", .3));
