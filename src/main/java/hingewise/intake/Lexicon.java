@@ -5,9 +5,11 @@ import hingewise.rulebook.Phrase;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -18,9 +20,16 @@ import java.util.TreeSet;
  */
 final class Lexicon {
     private static final int WIDEST_GAP = 2;
+    private static final int MOST_SKIPPED = 2;
     private static final String SPARED = "spared";
+    private static final String ARTICLES = "articles";
+    private static final String BETWEEN = "between";
+    private static final String NEGATED = "negated";
     private static final List<String> LIGHT = List.of("@light", "@only", "@of", "@fill", "@does");
     private static final List<String> DENIALS = List.of("@not", "@not-any", "@not-after");
+    /** Sets that are not looked for in texts. */
+    private static final Set<String> NOT_FOUND = Set.of(SPARED, ARTICLES, BETWEEN, NEGATED);
+
     private static final int REMEMBERED = 20_000;
 
     /** One step of an entry. */
@@ -38,6 +47,14 @@ final class Lexicon {
     private final Node root = new Node();
     private final TreeMap<String, String> beginnings = new TreeMap<>();
     private final List<String> endings = new ArrayList<>();
+    /** Words that stand or are missing within an entry, all the same. */
+    private final Set<String> articles;
+    /** Words that may stand within an entry, and these. */
+    private final Set<String> between = new HashSet<>();
+
+    /** Words that are taken for another one, with its stem. */
+    private final Map<String, String> alike = new HashMap<>();
+
     private final TreeSet<String> known = new TreeSet<>();
     private final TreeSet<String> written = new TreeSet<>();
     private final Spelling spelling;
@@ -68,8 +85,13 @@ final class Lexicon {
             }
             flat.put(name, all);
         });
+        this.articles = Set.copyOf(flat.getOrDefault(ARTICLES, List.of()));
+        between.addAll(articles);
+        between.addAll(flat.getOrDefault(BETWEEN, List.of()));
+        List<String> negated = flat.getOrDefault(NEGATED, List.of());
+        negated.forEach(w -> alike.put(w, words.of(negated.get(0)).get(0).stem()));
         flat.forEach((name, entries) ->
-                entries.stream().filter(e -> !name.equals(SPARED)).forEach(e -> add(Phrase.SET + name, e)));
+                entries.stream().filter(e -> !NOT_FOUND.contains(name)).forEach(e -> add(Phrase.SET + name, e)));
         this.named = numbers.size();
         DENIALS.stream().mapToInt(this::number).filter(n -> n >= 0).forEach(denials::set);
         LIGHT.stream().mapToInt(this::number).filter(n -> n >= 0).forEach(light::set);
@@ -103,9 +125,14 @@ final class Lexicon {
         int number = numbers.computeIfAbsent(set, s -> numbers.size());
         Node at = root;
         boolean gap = false;
-        for (String part : entry.strip().split(" +")) {
+        List<String> parts = List.of(entry.strip().split(" +"));
+        for (int i = 0; i < parts.size(); i++) {
+            String part = parts.get(i);
             if (part.equals("_")) {
                 gap = true;
+                continue;
+            }
+            if (0 < i && i < parts.size() - 1 && articles.contains(part)) {
                 continue;
             }
             for (String key : keysOf(part)) {
@@ -118,6 +145,10 @@ final class Lexicon {
         if (at != root) {
             at.sets.set(number);
         }
+    }
+
+    private String stem(Word word) {
+        return alike.getOrDefault(word.surface(), word.stem());
     }
 
     /** The keys of one part of an entry; several where the tokeniser divides it. */
@@ -139,7 +170,7 @@ final class Lexicon {
                 known.add(w.stem());
                 written.add(w.surface());
             }
-            keys.add(exact ? "=" + w.surface() : w.stem());
+            keys.add(exact ? "=" + w.surface() : stem(w));
         }
         return keys;
     }
@@ -151,7 +182,7 @@ final class Lexicon {
     List<Mention> mentions(List<Word> sentence, int from, int to) {
         List<Mention> found = new ArrayList<>();
         for (int i = from; i < to; i++) {
-            step(root, sentence, i, i, to, true, found);
+            step(root, sentence, i, i, to, true, 0, found);
         }
         List<Mention> phrases =
                 found.stream().filter(m -> m.size() > 1 && isNamed(m)).toList();
@@ -174,18 +205,23 @@ final class Lexicon {
         return m.sets().nextSetBit(0) < named;
     }
 
-    private void step(Node at, List<Word> sentence, int start, int i, int to, boolean exact, List<Mention> found) {
+    private void step(
+            Node at, List<Word> sentence, int start, int i, int to, boolean exact, int skipped, List<Mention> found) {
         if (!at.sets.isEmpty()) {
             found.add(new Mention(start, i, at.sets, false, false, exact));
         }
-        if (i >= to) {
-            return;
-        }
-        Keys keys = keys(sentence.get(i));
-        for (String key : keys.keys) {
-            Node next = at.next.get(key);
-            if (next != null) {
-                step(next, sentence, start, i + 1, to, exact && keys.exact, found);
+        for (int j = i; j < to; j++) {
+            Word word = sentence.get(j);
+            Keys keys = keys(word);
+            for (String key : keys.keys) {
+                Node next = at.next.get(key);
+                if (next != null) {
+                    step(next, sentence, start, j + 1, to, exact && keys.exact, skipped + j - i, found);
+                }
+            }
+            boolean mayStandBetween = j > start && skipped + j - i < MOST_SKIPPED && between.contains(word.surface());
+            if (at.next.isEmpty() || !mayStandBetween) {
+                break;
             }
         }
         if (at.gap) {
@@ -193,7 +229,7 @@ final class Lexicon {
                 for (String key : keys(sentence.get(j)).keys) {
                     Node next = at.next.get("_" + key);
                     if (next != null) {
-                        step(next, sentence, start, j + 1, to, exact, found);
+                        step(next, sentence, start, j + 1, to, exact, skipped, found);
                     }
                 }
             }
@@ -206,7 +242,7 @@ final class Lexicon {
 
     private Keys find(Word word) {
         List<String> keys = new ArrayList<>();
-        keys.add(word.stem());
+        keys.add(stem(word));
         keys.add("=" + word.surface());
         for (Map.Entry<String, String> b :
                 beginnings.headMap(word.surface(), true).entrySet()) {

@@ -13,6 +13,8 @@ final class SentenceReader {
     private static final double HEDGED = .7;
     private static final double HEARD = .6;
     private static final double CARRIED = .9;
+    private static final int LONGEST_HEADING = 5;
+    private static final int LONGEST_AFTERTHOUGHT = 7;
 
     private final Roles roles;
     private final Denial denial;
@@ -41,9 +43,10 @@ final class SentenceReader {
      *
      * @param spoken parts that it spoke of
      * @param last its last clause that said something of this phone
+     * @param heading parts that it named, if it is short and says nothing of them: what follows is about them
      */
-    record Read(List<Found> found, List<List<Mention>> spoken, Optional<Clause> last) {
-        static final Read NOTHING = new Read(List.of(), List.of(), Optional.empty());
+    record Read(List<Found> found, List<List<Mention>> spoken, Optional<Clause> last, List<List<Mention>> heading) {
+        static final Read NOTHING = new Read(List.of(), List.of(), Optional.empty(), List.of());
     }
 
     /**
@@ -74,7 +77,7 @@ final class SentenceReader {
         private final BitSet silent;
         private final List<Found> found = new ArrayList<>();
         /** Parts of which nothing was said yet. */
-        private List<List<Mention>> waiting = List.of();
+        private List<List<Mention>> waiting;
 
         private List<List<Mention>> spoken = List.of();
         /** What was said ahead of the parts it is said of. */
@@ -95,10 +98,25 @@ final class SentenceReader {
                     : List.of();
             this.silent = silence.of(clauses);
             this.claimed = Replies.isBare(first) ? earlier.last() : Optional.empty();
+            this.waiting = first.groups().isEmpty() ? earlier.heading() : List.of();
         }
 
         Read read() {
-            return new Read(found, spoken.isEmpty() && back ? earlier.spoken() : spoken, claimed);
+            return new Read(found, spoken.isEmpty() && back ? earlier.spoken() : spoken, claimed, heading());
+        }
+
+        /** "The hinge." stands ahead of what is said of it; the phone itself is no heading. */
+        private List<List<Mention>> heading() {
+            Clause only = clauses.get(0);
+            boolean names = clauses.size() == 1
+                    && only.size() <= LONGEST_HEADING
+                    && !only.groups().isEmpty()
+                    && only.mentions().stream().noneMatch(binding::saysSomething)
+                    && only.groups().stream()
+                            .noneMatch(g -> g.topics().stream().allMatch(t -> t.isIn(roles.phone())));
+            return names
+                    ? only.groups().stream().flatMap(g -> g.each().stream()).toList()
+                    : List.of();
         }
 
         void clause(int i) {
@@ -173,9 +191,14 @@ final class SentenceReader {
             List<List<Mention>> of = binding.of(clause, m, waiting, spoken);
             List<Found> claims = matching.of(new Saying(clause, m, List.of(), context, turned, certainty), of);
             found.addAll(claims);
-            if (back && claims.isEmpty() && of.isEmpty()) {
+            if ((back || goesOn()) && claims.isEmpty() && of.isEmpty()) {
                 found.addAll(matching.of(new Saying(clause, m, turned, certainty * CARRIED), earlier.spoken()));
             }
+        }
+
+        /** Whether it is so short, and names no part, that it must go on about those of the sentence before. */
+        private boolean goesOn() {
+            return !context.isEmpty() && clauses.stream().mapToInt(Clause::size).sum() <= LONGEST_AFTERTHOUGHT;
         }
 
         /** What becomes of the parts once something was said of them. */
