@@ -21,7 +21,11 @@ final class Clauses {
      *
      * @param after what ends it
      */
-    record Sentence(List<Clause> clauses, Word.Gap after) {}
+    record Sentence(List<Clause> clauses, Word.Gap after) {
+        List<Word> words() {
+            return clauses.get(0).sentence();
+        }
+    }
 
     List<Sentence> of(List<Word> words) {
         List<Sentence> sentences = new ArrayList<>();

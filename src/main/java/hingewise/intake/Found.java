@@ -7,5 +7,20 @@ package hingewise.intake;
  * @param terms how many terms of its phrase were met: what is more specific wins over what is less so
  * @param start offset of its first word
  * @param end offset just behind its last word
+ * @param evidence what it rests on
  */
-record Found(String about, boolean yes, double certainty, int terms, int start, int end) {}
+record Found(String about, boolean yes, double certainty, int terms, int start, int end, Evidence evidence) {
+    /**
+     * @param phrase that was met, as it is written
+     * @param part whether it names a part of the phone, which was met
+     * @param words how many words of the text meet it
+     * @param rank how many observations have examples that the sentence is liker to; 0 when it is likest to its own
+     * @param lean by how much the sentence is liker to examples of this answer than to those of the opposite one
+     */
+    record Evidence(String phrase, boolean part, int words, int rank, double lean) {}
+
+    Found ranked(int rank, double lean) {
+        Evidence ranked = new Evidence(evidence.phrase, evidence.part, evidence.words, rank, lean);
+        return new Found(about, yes, certainty, terms, start, end, ranked);
+    }
+}

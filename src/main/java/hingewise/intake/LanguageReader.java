@@ -1,26 +1,47 @@
 package hingewise.intake;
 
 import hingewise.intake.Clauses.Sentence;
+import hingewise.rulebook.Examples;
 import hingewise.rulebook.Language;
 import hingewise.rulebook.Phrases;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** Reads texts of one language. Not for several threads at once. */
 final class LanguageReader {
+    /** So many words behind a denial are told apart from the same words without one. */
+    private static final int DENIED = 3;
+
+    /** From this length on a word is likely to be made of several. */
+    private static final int COMPOUND = 9;
+    /** So many letters tell which words a long one is made of. */
+    private static final int END = 5;
+
+    private static final String YES = "=yes";
+    private static final String NO = "=no";
+
     private final Language language;
     private final Lexicon lexicon;
     private final Roles roles;
     private final Clauses clauses;
     private final Map<Integer, List<Rule>> byHead = new HashMap<>();
     private final SentenceReader sentences;
+    private final Map<String, Set<String>> kin;
+    private final BitSet telling = new BitSet();
+    private final Likeness likeness;
+    private final Likeness answers;
 
-    LanguageReader(Language language, Map<String, Phrases> phrases) {
+    /** @param kin for each hint, the observations that follow from it */
+    LanguageReader(Language language, Map<String, Phrases> phrases, Map<String, Set<String>> kin) {
         this.language = language;
         this.lexicon = new Lexicon(
                 language,
@@ -40,6 +61,22 @@ final class LanguageReader {
             });
         });
         this.sentences = new SentenceReader(roles, heads, byHead);
+        this.kin = kin;
+        lexicon.named(heads).forEach(telling::set);
+        telling.or(roles.topics());
+        Map<String, List<Set<String>>> of = new LinkedHashMap<>();
+        Map<String, List<Set<String>>> answers = new LinkedHashMap<>();
+        for (Examples e : language.examples()) {
+            e.sentences().forEach((o, a) -> {
+                add(of, o, a.yes());
+                add(of, o, a.no());
+                add(answers, o + YES, a.yes());
+                add(answers, o + NO, a.no());
+            });
+            add(of, "", e.silent());
+        }
+        this.likeness = new Likeness(of);
+        this.answers = new Likeness(answers);
     }
 
     private List<Phrases.Said> said(Phrases phrases) {
@@ -85,6 +122,95 @@ final class LanguageReader {
                 && only.sentence().get(only.from()).surface().length() == 1;
     }
 
+    /** The stems of the words, both ends of long ones, what is denied, and the word sets that tell something. */
+    Set<String> tokens(List<Word> words) {
+        Set<String> tokens = new TreeSet<>();
+        for (Word w : words) {
+            tokens.add(w.stem());
+            int length = w.surface().length();
+            if (length >= COMPOUND) {
+                tokens.add(w.surface().substring(0, END) + "*");
+                tokens.add("*" + w.surface().substring(length - END));
+            }
+        }
+        for (Mention m : lexicon.mentions(words, 0, words.size())) {
+            m.sets().stream().filter(telling::get).forEach(n -> tokens.add("@" + n));
+            if (m.isIn(roles.not()) || m.isIn(roles.notAny()) || m.isIn(roles.notAfter())) {
+                tokens.add("!");
+                words.subList(m.to(), Math.min(words.size(), m.to() + DENIED)).forEach(w -> tokens.add("!" + w.stem()));
+            }
+        }
+        return tokens;
+    }
+
+    private void add(Map<String, List<Set<String>>> examples, String kind, List<String> sentences) {
+        sentences.forEach(
+                t -> examples.computeIfAbsent(kind, k -> new ArrayList<>()).add(tokens(words(t))));
+    }
+
+    double like(List<Word> words, String observation) {
+        return likeness.of(tokens(words)).getOrDefault(observation, -99.0);
+    }
+
+    List<ListingReader.Stretch> sentences(String text) {
+        return clauses.of(words(text)).stream()
+                .map(Sentence::words)
+                .map(w -> new ListingReader.Stretch(w.get(0).start(), w.get(w.size() - 1).end(), w))
+                .toList();
+    }
+
+    private static double lean(Map<String, Double> answers, String observation) {
+        return answers.getOrDefault(observation + YES, 0.0) - answers.getOrDefault(observation + NO, 0.0);
+    }
+
+    /** Words that a claim stands among, and what they are like. */
+    private final class Context {
+        private final List<Word> words;
+        private final Map<String, Double> like;
+        private final Map<String, Double> answer;
+
+        Context(List<Word> words) {
+            this.words = words;
+            Set<String> tokens = tokens(words);
+            this.like = likeness.of(tokens);
+            this.answer = answers.of(tokens);
+        }
+
+        /** From the sign that stands before a claim to the one behind it. */
+        List<Word> around(Found found) {
+            int from = 0;
+            int to = words.size();
+            for (int i = 1; i < words.size(); i++) {
+                if (words.get(i).before().endsClause()) {
+                    if (words.get(i).start() <= found.start()) {
+                        from = i;
+                    } else if (words.get(i).start() >= found.end()) {
+                        to = i;
+                        break;
+                    }
+                }
+            }
+            return words.subList(from, to);
+        }
+
+        /** How many observations the words are liker to. */
+        int rank(Set<String> own) {
+            OptionalDouble mine =
+                    own.stream().filter(like::containsKey).mapToDouble(like::get).max();
+            return mine.isEmpty()
+                    ? like.size() / 2
+                    : (int) like.values().stream()
+                            .filter(s -> s > mine.getAsDouble())
+                            .count();
+        }
+    }
+
+    private Found ranked(Found found, Context sentence, Context clause) {
+        Set<String> own = kin.getOrDefault(found.about(), Set.of(found.about()));
+        int rank = (int) Math.sqrt((1.0 + sentence.rank(own)) * (1 + clause.rank(own))) - 1;
+        return found.ranked(rank, lean(clause.answer, found.about()) * (found.yes() ? 1 : -1));
+    }
+
     /** All that is found, in the order of the text. */
     List<Found> read(List<Word> words) {
         List<Found> found = new ArrayList<>();
@@ -100,7 +226,10 @@ final class LanguageReader {
                     .findFirst()
                     .map(LanguageReader::opening);
             earlier = sentences.read(all.get(i), next, earlier);
-            found.addAll(earlier.found());
+            if (!earlier.found().isEmpty()) {
+                Context sentence = new Context(all.get(i).words());
+                earlier.found().forEach(f -> found.add(ranked(f, sentence, new Context(sentence.around(f)))));
+            }
         }
         return found;
     }

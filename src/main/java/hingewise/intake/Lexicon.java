@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * The word sets of a language, made fast to look up. An entry is one word or several in a row; {@code _} in it stands
@@ -25,6 +26,8 @@ final class Lexicon {
     private static final String ARTICLES = "articles";
     private static final String BETWEEN = "between";
     private static final String NEGATED = "negated";
+    private static final List<String> JOINING = List.of("and", "or", "but");
+    private static final String LAST = ">";
     private static final List<String> LIGHT = List.of("@light", "@only", "@of", "@fill", "@does");
     private static final List<String> DENIALS = List.of("@not", "@not-any", "@not-after");
     /** Sets that are not looked for in texts. */
@@ -43,6 +46,7 @@ final class Lexicon {
     private final int named;
     private final BitSet denials = new BitSet();
     private final BitSet light = new BitSet();
+    private final BitSet topics = new BitSet();
     private final Map<String, Integer> numbers = new LinkedHashMap<>();
     private final Node root = new Node();
     private final TreeMap<String, String> beginnings = new TreeMap<>();
@@ -51,6 +55,8 @@ final class Lexicon {
     private final Set<String> articles;
     /** Words that may stand within an entry, and these. */
     private final Set<String> between = new HashSet<>();
+    /** Words behind which another clause begins. */
+    private final Set<String> joining = new HashSet<>();
 
     /** Words that are taken for another one, with its stem. */
     private final Map<String, String> alike = new HashMap<>();
@@ -87,6 +93,7 @@ final class Lexicon {
         });
         this.articles = Set.copyOf(flat.getOrDefault(ARTICLES, List.of()));
         between.addAll(articles);
+        JOINING.forEach(j -> joining.addAll(flat.getOrDefault(j, List.of())));
         between.addAll(flat.getOrDefault(BETWEEN, List.of()));
         List<String> negated = flat.getOrDefault(NEGATED, List.of());
         negated.forEach(w -> alike.put(w, words.of(negated.get(0)).get(0).stem()));
@@ -96,6 +103,10 @@ final class Lexicon {
         DENIALS.stream().mapToInt(this::number).filter(n -> n >= 0).forEach(denials::set);
         LIGHT.stream().mapToInt(this::number).filter(n -> n >= 0).forEach(light::set);
         light.or(denials);
+        language.topics().stream()
+                .mapToInt(t -> number(Phrase.SET + t))
+                .filter(n -> n >= 0)
+                .forEach(topics::set);
         for (Phrase phrase : phrases) {
             phrase.terms().stream()
                     .flatMap(t -> t.any().stream())
@@ -110,6 +121,11 @@ final class Lexicon {
     /** The number of a set, by {@code @name}, or of an alternative that is written out; -1 if nothing has it. */
     int number(String name) {
         return numbers.getOrDefault(name, -1);
+    }
+
+    /** Those of the numbers that are of word sets with a name. */
+    IntStream named(BitSet numbers) {
+        return numbers.stream().filter(n -> n < named);
     }
 
     /** Whether the word, as it stands, is one of an entry or a phrase. */
@@ -162,6 +178,9 @@ final class Lexicon {
             endings.add(part.substring(1));
             return List.of(part);
         }
+        if (part.length() > 1 && part.endsWith(LAST)) {
+            return List.of(LAST + part.substring(0, part.length() - 1));
+        }
         boolean exact = part.length() > 1 && part.charAt(0) == '=';
         List<String> keys = new ArrayList<>();
         for (Word w : words.of(exact ? part.substring(1) : part)) {
@@ -191,7 +210,8 @@ final class Lexicon {
         found.stream().filter(m -> m.size() == 1 && m.isInAny(light)).forEach(m -> lightWords.set(m.from()));
         Map<Integer, Mention> bySpan = new TreeMap<>();
         found.stream()
-                .filter(m -> phrases.stream().noneMatch(o -> o.covers(m)))
+                .map(m -> left(m, phrases))
+                .filter(m -> !m.sets().isEmpty())
                 .map(m -> m.size() == 1
                         ? m
                         : m.told(
@@ -199,6 +219,26 @@ final class Lexicon {
                                 lightWords.nextClearBit(m.from()) >= m.to() && !isNamed(m)))
                 .forEach(m -> bySpan.merge(m.from() * (sentence.size() + 1) + m.to(), m, Mention::joined));
         return List.copyOf(bySpan.values());
+    }
+
+    /** What is left of a mention within longer ones: words for the same part of a phone. */
+    private Mention left(Mention m, List<Mention> longer) {
+        BitSet left = (BitSet) m.sets().clone();
+        boolean samePart = false;
+        for (Mention o : longer) {
+            if (o.covers(m)) {
+                BitSet same = (BitSet) topics.clone();
+                same.and(o.sets());
+                same.and(m.sets());
+                samePart = !same.isEmpty();
+                left.andNot(topics);
+                left.or(same);
+                if (!samePart) {
+                    return m.in(new BitSet());
+                }
+            }
+        }
+        return samePart ? m.in(left) : m;
     }
 
     private boolean isNamed(Mention m) {
@@ -219,6 +259,10 @@ final class Lexicon {
                     step(next, sentence, start, j + 1, to, exact && keys.exact, skipped + j - i, found);
                 }
             }
+            Node end = at.next.get(LAST + word.surface());
+            if (end != null && isLast(sentence, j, to)) {
+                step(end, sentence, start, j + 1, to, exact, skipped + j - i, found);
+            }
             boolean mayStandBetween = j > start && skipped + j - i < MOST_SKIPPED && between.contains(word.surface());
             if (at.next.isEmpty() || !mayStandBetween) {
                 break;
@@ -234,6 +278,11 @@ final class Lexicon {
                 }
             }
         }
+    }
+
+    /** Whether nothing of its clause stands behind a word. */
+    private boolean isLast(List<Word> sentence, int word, int to) {
+        return word + 1 >= to || joining.contains(sentence.get(word + 1).surface());
     }
 
     private Keys keys(Word word) {

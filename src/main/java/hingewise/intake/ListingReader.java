@@ -6,9 +6,12 @@ import hingewise.rulebook.Phrases;
 import hingewise.rulebook.RuleBook;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -17,6 +20,9 @@ import java.util.Set;
  * and no to one question suggests nothing. Not for several threads at once: each takes its own.
  */
 public final class ListingReader {
+    private static final Comparator<Found> FIRMER =
+            Comparator.comparingInt(Found::terms).thenComparingDouble(Found::certainty);
+
     private final Map<String, LanguageReader> readers = new LinkedHashMap<>();
     private final Map<String, Phrases> phrases = new LinkedHashMap<>();
     private final RuleBook rules;
@@ -28,8 +34,13 @@ public final class ListingReader {
         rules.observations().values().stream()
                 .filter(o -> o.moments().contains(Moment.LISTING))
                 .forEach(o -> phrases.put(o.id(), o.phrases()));
+        Map<String, Set<String>> kin = new HashMap<>();
+        phrases.forEach((id, p) -> p.conclusions().stream()
+                .flatMap(c -> c.when().keySet().stream())
+                .filter(rules.hints()::containsKey)
+                .forEach(h -> kin.computeIfAbsent(h, k -> new HashSet<>()).add(id)));
         for (Language language : rules.languages().values()) {
-            readers.put(language.id(), new LanguageReader(language, phrases));
+            readers.put(language.id(), new LanguageReader(language, phrases, kin));
         }
     }
 
@@ -44,6 +55,9 @@ public final class ListingReader {
             suggestions = List.copyOf(suggestions);
         }
     }
+
+    /** @param trust how far it is to be trusted, in 0–1 */
+    private record Claim(Found found, double trust) {}
 
     /** Reads a text in the language that most of its small words belong to. */
     public Read read(String text) {
@@ -81,14 +95,35 @@ public final class ListingReader {
         return Optional.ofNullable(readers.get(language)).flatMap(r -> r.reply(text));
     }
 
+    /** Everything that phrases claim in a text, whether it is suggested or not. */
+    List<Found> found(String language, String text) {
+        LanguageReader reader = Objects.requireNonNull(readers.get(language));
+        return reader.read(reader.words(text));
+    }
+
+    /** A sentence of a text, by offsets in UTF-16 units. */
+    record Stretch(int start, int end, List<Word> words) {}
+
+    List<Stretch> sentences(String language, String text) {
+        return Objects.requireNonNull(readers.get(language)).sentences(text);
+    }
+
+    Optional<Stretch> likest(String language, List<Stretch> sentences, String observation) {
+        LanguageReader reader = Objects.requireNonNull(readers.get(language));
+        return sentences.stream().max(Comparator.comparingDouble(s -> reader.like(s.words(), observation)));
+    }
+
     private List<Suggestion> suggestions(String text, List<Found> found) {
         Map<String, List<Found>> byId = new LinkedHashMap<>();
         found.forEach(
                 f -> byId.computeIfAbsent(f.about(), o -> new ArrayList<>()).add(f));
-        Map<String, Found> clear = new LinkedHashMap<>();
-        byId.forEach((id, all) -> clearest(all).ifPresent(f -> clear.put(id, f)));
+        Map<String, Claim> clear = new LinkedHashMap<>();
+        byId.forEach((id, all) -> clearest(all).ifPresent(c -> clear.put(id, c)));
+        leaveUnsaid(clear);
         while (conclude(byId.keySet(), clear)) {}
         return clear.values().stream()
+                .filter(c -> c.trust() >= Trust.LEAST)
+                .map(Claim::found)
                 .filter(f -> rules.observations().containsKey(f.about()))
                 .sorted(Comparator.comparingInt(Found::start).thenComparing(Found::about))
                 .map(f -> new Suggestion(
@@ -96,20 +131,30 @@ public final class ListingReader {
                 .toList();
     }
 
+    /** Takes out what another answer says already. */
+    private void leaveUnsaid(Map<String, Claim> clear) {
+        List<String> unsaid = clear.values().stream()
+                .map(Claim::found)
+                .filter(f -> Objects.requireNonNull(phrases.get(f.about())).within().stream()
+                        .anyMatch(w -> w.yes() == f.yes() && follows(f.about(), w, clear).isPresent()))
+                .map(Found::about)
+                .toList();
+        unsaid.forEach(clear::remove);
+    }
+
     /**
      * Adds what follows; on what the text itself spoke of, clearly or not, nothing follows.
      *
      * @return whether anything was added
      */
-    private boolean conclude(Set<String> spokenOf, Map<String, Found> clear) {
+    private boolean conclude(Set<String> spokenOf, Map<String, Claim> clear) {
         boolean added = false;
         for (Map.Entry<String, Phrases> p : phrases.entrySet()) {
             if (!spokenOf.contains(p.getKey()) && !clear.containsKey(p.getKey())) {
-                List<Found> all = p.getValue().conclusions().stream()
+                Optional<Claim> clearest = firmest(p.getValue().conclusions().stream()
                         .flatMap(c -> follows(p.getKey(), c, clear).stream())
-                        .toList();
-                Optional<Found> clearest = clearest(all);
-                clearest.ifPresent(f -> clear.put(p.getKey(), f));
+                        .toList());
+                clearest.ifPresent(c -> clear.put(p.getKey(), c));
                 added |= clearest.isPresent();
             }
         }
@@ -117,29 +162,42 @@ public final class ListingReader {
     }
 
     /** The answer that follows, resting on the words of the first answer it follows from. */
-    private static Optional<Found> follows(String id, Phrases.Conclusion conclusion, Map<String, Found> clear) {
-        List<Found> from = new ArrayList<>();
+    private static Optional<Claim> follows(String id, Phrases.Conclusion conclusion, Map<String, Claim> clear) {
+        List<Claim> from = new ArrayList<>();
         for (Map.Entry<String, Boolean> w : conclusion.when().entrySet()) {
-            Found f = clear.get(w.getKey());
-            if (f == null || f.yes() != w.getValue()) {
+            Claim c = clear.get(w.getKey());
+            if (c == null || c.found().yes() != w.getValue()) {
                 return Optional.empty();
             }
-            from.add(f);
+            from.add(c);
         }
-        double certainty = from.stream().mapToDouble(Found::certainty).min().orElseThrow();
-        Found first = from.get(0);
-        return Optional.of(new Found(id, conclusion.yes(), certainty, from.size(), first.start(), first.end()));
+        double certainty =
+                from.stream().mapToDouble(c -> c.found().certainty()).min().orElseThrow();
+        double trust = from.stream().mapToDouble(Claim::trust).min().orElseThrow();
+        Found first = from.get(0).found();
+        return Optional.of(new Claim(
+                new Found(id, conclusion.yes(), certainty, from.size(), first.start(), first.end(), first.evidence()),
+                trust));
     }
 
-    /** The firmest of those that agree; nothing when as good ones disagree. */
-    private static Optional<Found> clearest(List<Found> found) {
-        Comparator<Found> better = Comparator.comparingInt(Found::terms).thenComparingDouble(Found::certainty);
-        Optional<Found> yes = found.stream().filter(Found::yes).max(better);
-        Optional<Found> no = found.stream().filter(f -> !f.yes()).max(better);
+    /** Of those that agree the firmest stands for all; nothing when as good ones disagree. */
+    private static Optional<Claim> clearest(List<Found> found) {
+        List<Claim> sides = new ArrayList<>();
+        for (boolean yes : new boolean[] {true, false}) {
+            List<Found> agreeing = found.stream().filter(f -> f.yes() == yes).toList();
+            agreeing.stream().max(FIRMER).ifPresent(f -> sides.add(new Claim(f, Trust.of(agreeing))));
+        }
+        return firmest(sides);
+    }
+
+    private static Optional<Claim> firmest(List<Claim> claims) {
+        Comparator<Claim> firmer = Comparator.comparing(Claim::found, FIRMER);
+        Optional<Claim> yes = claims.stream().filter(c -> c.found().yes()).max(firmer);
+        Optional<Claim> no = claims.stream().filter(c -> !c.found().yes()).max(firmer);
         if (yes.isEmpty() || no.isEmpty()) {
             return yes.or(() -> no);
         }
-        int order = better.compare(yes.get(), no.get());
+        int order = firmer.compare(yes.get(), no.get());
         return order == 0 ? Optional.empty() : order > 0 ? yes : no;
     }
 }

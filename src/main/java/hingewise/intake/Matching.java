@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Which phrases are met by what is said. */
@@ -94,6 +95,14 @@ final class Matching {
         return Optional.of(span(rule, saying, used, denied, saying.certainty() * (exact ? 1 : MISSPELT), terms));
     }
 
+    private Found.Evidence evidence(Rule rule, List<Mention> used, int from, int to) {
+        int words = (int) IntStream.range(from, to)
+                .filter(i -> used.stream().anyMatch(u -> u.from() <= i && i < u.to()))
+                .count();
+        return new Found.Evidence(
+                rule.written(), used.stream().anyMatch(u -> u.isInAny(roles.topics())), words, 0, 0);
+    }
+
     /** From the first word used in the clause to the last, the denial included. */
     private Found span(Rule rule, Saying saying, List<Mention> used, boolean denied, double certainty, int terms) {
         List<Word> words = saying.clause().sentence();
@@ -112,6 +121,7 @@ final class Matching {
                 certainty,
                 terms,
                 words.get(from).start(),
-                words.get(to - 1).end());
+                words.get(to - 1).end(),
+                evidence(rule, used, from, to));
     }
 }

@@ -18,6 +18,11 @@ record Mention(int from, int to, BitSet sets, boolean denies, boolean light, boo
         return new Mention(from, to, sets, withDenial, ofLightWords, exact);
     }
 
+    /** The same words in these sets only. */
+    Mention in(BitSet these) {
+        return new Mention(from, to, these, denies, light, exact);
+    }
+
     /** The same words in all the sets of both. */
     Mention joined(Mention other) {
         BitSet all = (BitSet) sets.clone();

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * @param head what is said; denials and hedges are looked for around it
  * @param rest the other terms
  */
-record Rule(String about, boolean yes, boolean past, boolean turns, Term head, List<Term> rest) {
+record Rule(String about, String written, boolean yes, boolean past, boolean turns, Term head, List<Term> rest) {
     /**
      * A term with the numbers of its alternatives.
      *
@@ -53,6 +53,7 @@ record Rule(String about, boolean yes, boolean past, boolean turns, Term head, L
                 .orElseThrow();
         return new Rule(
                 about,
+                phrase.written(),
                 yes,
                 past,
                 phrase.turns(),

@@ -12,6 +12,7 @@ import java.util.Set;
  * @param common frequent small words, by which the language of a text is recognised
  * @param sets word sets by name; rules/README.md tells which names mean something to the reader
  * @param topics names of those sets that are parts of a phone, of which something is said
+ * @param examples sentences in which sellers speak of observations
  * @param letter what stands around questions to a seller; empty when nobody writes to sellers in it
  */
 public record Language(
@@ -22,6 +23,7 @@ public record Language(
         Map<String, List<String>> sets,
         Set<String> topics,
         Optional<Letter> letter,
+        List<Examples> examples,
         Grounds grounds) {
     /**
      * What stands around the questions of a message to a seller.
@@ -50,5 +52,12 @@ public record Language(
         common = Ordered.copyOf(common);
         sets = Ordered.copyOf(sets);
         topics = Ordered.copyOf(topics);
+        examples = List.copyOf(examples);
+    }
+
+    /** The same language with those of the examples that are in it. */
+    public Language withExamples(List<Examples> all) {
+        List<Examples> own = all.stream().filter(e -> e.language().equals(id)).toList();
+        return new Language(id, label, stemming, common, sets, topics, letter, own, grounds);
     }
 }

@@ -10,9 +10,11 @@ import java.util.Optional;
  * @param past whether it speaks of what happened, so that "was" and "last year" take nothing away
  * @param byLanguage what is said in each language, by its id
  * @param conclusions what follows from other answers of the same text, where the text itself says nothing of this
+ * @param within answers that are left unsaid because another one says it all, as "no sound" of a phone that is dead
  */
-public record Phrases(boolean past, Map<String, Said> byLanguage, List<Conclusion> conclusions) {
-    public static final Phrases NONE = new Phrases(false, Map.of(), List.of());
+public record Phrases(
+        boolean past, Map<String, Said> byLanguage, List<Conclusion> conclusions, List<Conclusion> within) {
+    public static final Phrases NONE = new Phrases(false, Map.of(), List.of(), List.of());
 
     /**
      * An answer that follows.
@@ -42,5 +44,6 @@ public record Phrases(boolean past, Map<String, Said> byLanguage, List<Conclusio
     public Phrases {
         byLanguage = Ordered.copyOf(byLanguage);
         conclusions = List.copyOf(conclusions);
+        within = List.copyOf(within);
     }
 }

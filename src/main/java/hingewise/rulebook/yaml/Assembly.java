@@ -1,6 +1,7 @@
 package hingewise.rulebook.yaml;
 
 import hingewise.plain.Quoted;
+import hingewise.rulebook.Examples;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Caution;
@@ -66,7 +67,10 @@ final class Assembly {
         Map<String, Lapse> lapses = each(Section.MEANWHILE, ActReader::lapse);
         Map<String, Grade> grades = each(Section.GRADES, ActReader::grade);
         Map<String, Marginal> marginals = each(Section.MARGINALS, ModelReader::marginal);
-        Map<String, Language> languages = each(Section.LANGUAGES, PhraseReader::language);
+        Map<String, Examples> examples = each(Section.EXAMPLES, PhraseReader::examples);
+        Map<String, Language> languages = each(
+                Section.LANGUAGES,
+                (id, f) -> PhraseReader.language(id, f).withExamples(List.copyOf(examples.values())));
         Map<String, Hint> hints = each(Section.HINTS, PhraseReader::hint);
         CaseReader caseReader = new CaseReader(observations, choices);
         Map<String, RuleCase> cases = each(Section.CASES, caseReader::read);

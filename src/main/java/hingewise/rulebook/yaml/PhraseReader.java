@@ -1,6 +1,7 @@
 package hingewise.rulebook.yaml;
 
 import hingewise.plain.Quoted;
+import hingewise.rulebook.Examples;
 import hingewise.rulebook.Hint;
 import hingewise.rulebook.Language;
 import hingewise.rulebook.Phrase;
@@ -41,7 +42,28 @@ final class PhraseReader {
                                 n,
                                 "\"letter\"",
                                 f -> new Language.Letter(f.text("greeting"), f.text("closing")))),
+                List.of(),
                 fields.grounds());
+    }
+
+    static Examples examples(String id, Fields fields) {
+        Map<String, Examples.Answers> sentences =
+                fields.links("sentences", Section.OBSERVATIONS, n -> answers(fields, n));
+        String language = fields.present("language")
+                .reference("language", Section.LANGUAGES)
+                .orElse("");
+        return new Examples(id, language, sentences, texts(fields, "silent"), fields.grounds());
+    }
+
+    private static Optional<Examples.Answers> answers(Fields fields, Node node) {
+        return Fields.read(
+                fields.context(), node, "an example", f -> new Examples.Answers(texts(f, "yes"), texts(f, "no")));
+    }
+
+    private static List<String> texts(Fields fields, String key) {
+        return fields.list(key).stream()
+                .flatMap(n -> fields.values().text(n).stream())
+                .toList();
     }
 
     private static List<String> words(Fields fields, Node.Member member) {
@@ -107,10 +129,13 @@ final class PhraseReader {
                                     f.optional("ask").flatMap(f.values()::text))))
                     .ifPresent(s -> said.put(language, s));
         }
-        List<Phrases.Conclusion> follows = fields.optional("follows")
-                .flatMap(n -> Fields.read(fields.context(), n, "\"follows\"", PhraseReader::conclusions))
+        return new Phrases(past, said, conclusions(fields, "follows"), conclusions(fields, "within"));
+    }
+
+    private static List<Phrases.Conclusion> conclusions(Fields fields, String key) {
+        return fields.optional(key)
+                .flatMap(n -> Fields.read(fields.context(), n, Quoted.of(key), PhraseReader::conclusions))
                 .orElse(List.of());
-        return new Phrases(past, said, follows);
     }
 
     private static List<Phrases.Conclusion> conclusions(Fields fields) {

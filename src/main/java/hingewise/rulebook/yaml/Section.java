@@ -23,6 +23,7 @@ enum Section {
     MARGINALS("a marginal"),
     LANGUAGES("a language"),
     HINTS("a hint"),
+    EXAMPLES("a set of examples"),
     CASES("a case");
 
     /** What an entry is called in a message. */
