@@ -14,13 +14,24 @@ record Found(String about, boolean yes, double certainty, int terms, int start, 
      * @param phrase that was met, as it is written
      * @param part whether it names a part of the phone, which was met
      * @param words how many words of the text meet it
+     * @param scattered whether these stand in several clauses
      * @param rank how many observations have examples that the sentence is liker to; 0 when it is likest to its own
      * @param lean by how much the sentence is liker to examples of this answer than to those of the opposite one
      */
-    record Evidence(String phrase, boolean part, int words, int rank, double lean) {}
+    record Evidence(String phrase, boolean part, int words, boolean scattered, int rank, double lean) {}
 
     Found ranked(int rank, double lean) {
-        Evidence ranked = new Evidence(evidence.phrase, evidence.part, evidence.words, rank, lean);
-        return new Found(about, yes, certainty, terms, start, end, ranked);
+        return with(
+                terms, new Evidence(evidence.phrase, evidence.part, evidence.words, evidence.scattered, rank, lean));
+    }
+
+    /** The same claim as one whose words stand in several clauses, which gives way to any other. */
+    Found spread() {
+        return with(
+                0, new Evidence(evidence.phrase, evidence.part, evidence.words, true, evidence.rank, evidence.lean));
+    }
+
+    private Found with(int of, Evidence other) {
+        return new Found(about, yes, certainty, of, start, end, other);
     }
 }

@@ -155,7 +155,8 @@ final class LanguageReader {
     List<ListingReader.Stretch> sentences(String text) {
         return clauses.of(words(text)).stream()
                 .map(Sentence::words)
-                .map(w -> new ListingReader.Stretch(w.get(0).start(), w.get(w.size() - 1).end(), w))
+                .map(w -> new ListingReader.Stretch(
+                        w.get(0).start(), w.get(w.size() - 1).end(), w))
                 .toList();
     }
 
@@ -195,8 +196,10 @@ final class LanguageReader {
 
         /** How many observations the words are liker to. */
         int rank(Set<String> own) {
-            OptionalDouble mine =
-                    own.stream().filter(like::containsKey).mapToDouble(like::get).max();
+            OptionalDouble mine = own.stream()
+                    .filter(like::containsKey)
+                    .mapToDouble(like::get)
+                    .max();
             return mine.isEmpty()
                     ? like.size() / 2
                     : (int) like.values().stream()

@@ -40,8 +40,9 @@ final class Likeness {
             int size = each.get(a).values().stream().mapToInt(n -> n).sum();
             few[a] = Math.log(SMOOTHING / (size + SMOOTHING));
             int kind = a;
-            each.get(a).forEach((word, n) -> weights.computeIfAbsent(word, w -> new ArrayList<>())
-                    .add(new Weight(kind, Math.log1p(n * total / (SMOOTHING * all.getOrDefault(word, 1))))));
+            each.get(a)
+                    .forEach((word, n) -> weights.computeIfAbsent(word, w -> new ArrayList<>())
+                            .add(new Weight(kind, Math.log1p(n * total / (SMOOTHING * all.getOrDefault(word, 1))))));
         }
     }
 

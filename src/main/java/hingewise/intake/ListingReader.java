@@ -136,7 +136,8 @@ public final class ListingReader {
         List<String> unsaid = clear.values().stream()
                 .map(Claim::found)
                 .filter(f -> Objects.requireNonNull(phrases.get(f.about())).within().stream()
-                        .anyMatch(w -> w.yes() == f.yes() && follows(f.about(), w, clear).isPresent()))
+                        .anyMatch(w -> w.yes() == f.yes()
+                                && follows(f.about(), w, clear).isPresent()))
                 .map(Found::about)
                 .toList();
         unsaid.forEach(clear::remove);

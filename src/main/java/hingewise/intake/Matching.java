@@ -100,7 +100,7 @@ final class Matching {
                 .filter(i -> used.stream().anyMatch(u -> u.from() <= i && i < u.to()))
                 .count();
         return new Found.Evidence(
-                rule.written(), used.stream().anyMatch(u -> u.isInAny(roles.topics())), words, 0, 0);
+                rule.written(), used.stream().anyMatch(u -> u.isInAny(roles.topics())), words, false, 0, 0);
     }
 
     /** From the first word used in the clause to the last, the denial included. */

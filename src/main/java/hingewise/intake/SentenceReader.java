@@ -7,6 +7,8 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Finds the claims of one sentence. */
 final class SentenceReader {
@@ -14,6 +16,7 @@ final class SentenceReader {
     private static final double HEARD = .6;
     private static final double CARRIED = .9;
     private static final int LONGEST_HEADING = 5;
+    private static final int LONGEST_WHOLE = 30;
     private static final int LONGEST_AFTERTHOUGHT = 7;
 
     private final Roles roles;
@@ -60,6 +63,9 @@ final class SentenceReader {
         Course course = new Course(sentence, next, earlier);
         for (int i = 0; i < sentence.clauses().size(); i++) {
             course.clause(i);
+        }
+        if (sentence.clauses().size() > 1 && sentence.words().size() <= LONGEST_WHOLE) {
+            course.whole(sentence);
         }
         return course.read();
     }
@@ -112,8 +118,7 @@ final class SentenceReader {
                     && only.size() <= LONGEST_HEADING
                     && !only.groups().isEmpty()
                     && only.mentions().stream().noneMatch(binding::saysSomething)
-                    && only.groups().stream()
-                            .noneMatch(g -> g.topics().stream().allMatch(t -> t.isIn(roles.phone())));
+                    && only.groups().stream().noneMatch(g -> g.topics().stream().allMatch(t -> t.isIn(roles.phone())));
             return names
                     ? only.groups().stream().flatMap(g -> g.each().stream()).toList()
                     : List.of();
@@ -194,6 +199,31 @@ final class SentenceReader {
             if ((back || goesOn()) && claims.isEmpty() && of.isEmpty()) {
                 found.addAll(matching.of(new Saying(clause, m, turned, certainty * CARRIED), earlier.spoken()));
             }
+        }
+
+        /** Terms that stand in several clauses of a sentence, where none of them is silent. */
+        void whole(Sentence sentence) {
+            if (!silent.isEmpty() || question) {
+                return;
+            }
+            List<Word> words = sentence.words();
+            Clause all = Clause.of(
+                    words,
+                    0,
+                    words.size(),
+                    clauses.stream().flatMap(c -> c.mentions().stream()).toList(),
+                    roles);
+            Set<String> known = found.stream().map(Found::about).collect(Collectors.toSet());
+            all.mentions().stream()
+                    .filter(binding::isHead)
+                    .flatMap(m -> matching
+                            .of(
+                                    new Saying(all, m, List.of(), context, false, Suggestion.PLAIN * CARRIED),
+                                    binding.of(all, m, List.of(), List.of()))
+                            .stream())
+                    .filter(f -> !known.contains(f.about()))
+                    .map(Found::spread)
+                    .forEach(found::add);
         }
 
         /** Whether it is so short, and names no part, that it must go on about those of the sentence before. */

@@ -9,9 +9,9 @@ import java.util.List;
  */
 final class Trust {
     /** A claim that is trusted less is not suggested. */
-    static final double LEAST = Double.parseDouble(System.getProperty("t", ".75"));
+    static final double LEAST = .55;
 
-    private static final double[] WEIGHTS = {.8, .45, .5, .75, .4, -.55, 1.55, .2};
+    private static final double[] WEIGHTS = {.65, .5, .6, .55, .4, -.45, 1.75, .2, -1.4};
     private static final int SEVERAL = 3;
     private static final double FARTHEST = 3;
 
@@ -29,14 +29,16 @@ final class Trust {
 
     /**
      * A constant one; whether two phrases agree, and three; whether a part of the phone is named; whether several words
-     * meet a phrase; how many observations the sentence is liker to, in doublings; whether there is none; and how far it
-     * leans to this answer.
+     * meet a phrase; how many observations the sentence is liker to, in doublings; whether there is none; how far the
+     * clause leans to this answer; and whether the words stand in several clauses.
      */
     static double[] features(List<Found> agreeing) {
-        long phrases = agreeing.stream().map(f -> f.evidence().phrase()).distinct().count();
+        long phrases =
+                agreeing.stream().map(f -> f.evidence().phrase()).distinct().count();
         int words = agreeing.stream().mapToInt(f -> f.evidence().words()).max().orElse(0);
         int rank = agreeing.stream().mapToInt(f -> f.evidence().rank()).min().orElse(0);
-        double lean = agreeing.stream().mapToDouble(f -> f.evidence().lean()).max().orElse(0);
+        double lean =
+                agreeing.stream().mapToDouble(f -> f.evidence().lean()).max().orElse(0);
         return new double[] {
             1,
             phrases >= 2 ? 1 : 0,
@@ -45,7 +47,8 @@ final class Trust {
             words >= SEVERAL ? 1 : 0,
             Math.log(1 + rank) / Math.log(2),
             rank == 0 ? 1 : 0,
-            Math.max(-FARTHEST, Math.min(FARTHEST, lean))
+            Math.max(-FARTHEST, Math.min(FARTHEST, lean)),
+            agreeing.stream().allMatch(f -> f.evidence().scattered()) ? 1 : 0
         };
     }
 }

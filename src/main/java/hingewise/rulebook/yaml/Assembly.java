@@ -1,13 +1,13 @@
 package hingewise.rulebook.yaml;
 
 import hingewise.plain.Quoted;
-import hingewise.rulebook.Examples;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Cause;
 import hingewise.rulebook.Caution;
 import hingewise.rulebook.Choice;
 import hingewise.rulebook.Component;
 import hingewise.rulebook.Confirmation;
+import hingewise.rulebook.Examples;
 import hingewise.rulebook.Family;
 import hingewise.rulebook.Grade;
 import hingewise.rulebook.Hint;
