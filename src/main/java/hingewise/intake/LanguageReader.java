@@ -177,23 +177,6 @@ final class LanguageReader {
             this.answer = answers.of(tokens);
         }
 
-        /** From the sign that stands before a claim to the one behind it. */
-        List<Word> around(Found found) {
-            int from = 0;
-            int to = words.size();
-            for (int i = 1; i < words.size(); i++) {
-                if (words.get(i).before().endsClause()) {
-                    if (words.get(i).start() <= found.start()) {
-                        from = i;
-                    } else if (words.get(i).start() >= found.end()) {
-                        to = i;
-                        break;
-                    }
-                }
-            }
-            return words.subList(from, to);
-        }
-
         /** How many observations the words are liker to. */
         int rank(Set<String> own) {
             OptionalDouble mine = own.stream()
@@ -208,10 +191,20 @@ final class LanguageReader {
         }
     }
 
+    /** The clause that a claim stands in, if it is one. */
+    private static Optional<Context> holding(List<Context> clauses, Found found) {
+        return clauses.stream()
+                .filter(c -> c.words.get(0).start() <= found.start()
+                        && found.end() <= c.words.get(c.words.size() - 1).end())
+                .findFirst();
+    }
+
     private Found ranked(Found found, Context sentence, Context clause) {
         Set<String> own = kin.getOrDefault(found.about(), Set.of(found.about()));
         int rank = (int) Math.sqrt((1.0 + sentence.rank(own)) * (1 + clause.rank(own))) - 1;
-        return found.ranked(rank, lean(clause.answer, found.about()) * (found.yes() ? 1 : -1));
+        int sign = found.yes() ? 1 : -1;
+        double lean = Math.max(sign * lean(sentence.answer, found.about()), sign * lean(clause.answer, found.about()));
+        return found.ranked(rank, lean);
     }
 
     /** All that is found, in the order of the text. */
@@ -231,7 +224,12 @@ final class LanguageReader {
             earlier = sentences.read(all.get(i), next, earlier);
             if (!earlier.found().isEmpty()) {
                 Context sentence = new Context(all.get(i).words());
-                earlier.found().forEach(f -> found.add(ranked(f, sentence, new Context(sentence.around(f)))));
+                List<Context> clause = all.get(i).clauses().stream()
+                        .map(c -> new Context(c.sentence().subList(c.from(), c.to())))
+                        .toList();
+                earlier.found()
+                        .forEach(f ->
+                                found.add(ranked(f, sentence, holding(clause, f).orElse(sentence))));
             }
         }
         return found;

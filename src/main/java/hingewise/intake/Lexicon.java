@@ -26,8 +26,6 @@ final class Lexicon {
     private static final String ARTICLES = "articles";
     private static final String BETWEEN = "between";
     private static final String NEGATED = "negated";
-    private static final List<String> JOINING = List.of("and", "or", "but");
-    private static final String LAST = ">";
     private static final List<String> LIGHT = List.of("@light", "@only", "@of", "@fill", "@does");
     private static final List<String> DENIALS = List.of("@not", "@not-any", "@not-after");
     /** Sets that are not looked for in texts. */
@@ -55,8 +53,6 @@ final class Lexicon {
     private final Set<String> articles;
     /** Words that may stand within an entry, and these. */
     private final Set<String> between = new HashSet<>();
-    /** Words behind which another clause begins. */
-    private final Set<String> joining = new HashSet<>();
 
     /** Words that are taken for another one, with its stem. */
     private final Map<String, String> alike = new HashMap<>();
@@ -93,7 +89,6 @@ final class Lexicon {
         });
         this.articles = Set.copyOf(flat.getOrDefault(ARTICLES, List.of()));
         between.addAll(articles);
-        JOINING.forEach(j -> joining.addAll(flat.getOrDefault(j, List.of())));
         between.addAll(flat.getOrDefault(BETWEEN, List.of()));
         List<String> negated = flat.getOrDefault(NEGATED, List.of());
         negated.forEach(w -> alike.put(w, words.of(negated.get(0)).get(0).stem()));
@@ -178,9 +173,6 @@ final class Lexicon {
             endings.add(part.substring(1));
             return List.of(part);
         }
-        if (part.length() > 1 && part.endsWith(LAST)) {
-            return List.of(LAST + part.substring(0, part.length() - 1));
-        }
         boolean exact = part.length() > 1 && part.charAt(0) == '=';
         List<String> keys = new ArrayList<>();
         for (Word w : words.of(exact ? part.substring(1) : part)) {
@@ -259,10 +251,6 @@ final class Lexicon {
                     step(next, sentence, start, j + 1, to, exact && keys.exact, skipped + j - i, found);
                 }
             }
-            Node end = at.next.get(LAST + word.surface());
-            if (end != null && isLast(sentence, j, to)) {
-                step(end, sentence, start, j + 1, to, exact, skipped + j - i, found);
-            }
             boolean mayStandBetween = j > start && skipped + j - i < MOST_SKIPPED && between.contains(word.surface());
             if (at.next.isEmpty() || !mayStandBetween) {
                 break;
@@ -278,11 +266,6 @@ final class Lexicon {
                 }
             }
         }
-    }
-
-    /** Whether nothing of its clause stands behind a word. */
-    private boolean isLast(List<Word> sentence, int word, int to) {
-        return word + 1 >= to || joining.contains(sentence.get(word + 1).surface());
     }
 
     private Keys keys(Word word) {

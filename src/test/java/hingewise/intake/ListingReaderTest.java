@@ -52,7 +52,7 @@ class ListingReaderTest {
                 // how far "no" reaches
                 "No dents and scratches at the corners.|corner-dents=no",
                 "Neither screen is cracked.|cover-cracked=no",
-                "touch not working back cracked|back-cracked=yes",
+                "touch not working back glass cracked|back-cracked=yes",
                 "Boots without detours to the home screen.|logo-loops=no",
                 "Das Innendisplay reagiert rechts nicht mehr, die Rückseite sitzt nicht mehr fest.|back-loose=yes",
                 // a list whose place stands behind it, and one that a heading announces
@@ -73,12 +73,28 @@ class ListingReaderTest {
                 "It fell out of my pocket onto the tiles.|was-dropped=yes",
                 "It fell into the lake.|was-wet=yes",
                 "Charges by cable only.|charges-only-by-cable=yes",
+                // a heading, and an afterthought
+                "The hinge. Stiff and creaky.|hinge-noise=yes",
+                "The hinge feels smooth. No creaking.|hinge-noise=no",
+                // small words between those of a phrase, and all forms of "not"
+                "The outer screen will not really light up.|dead-cover-screen=yes",
                 "Das Handy ist mir aus der Hand gerutscht.|was-dropped=yes",
                 "Außendisplay reagiert nicht auf Berührung.|cover-touch-dead=yes",
                 "Das Innendisplay hat keinen Riss und ist nie runtergefallen.|was-dropped=no",
             })
     void whatIsSaidIsSuggested(String text, String claim) {
         assertThat(read(text)).contains(claim);
+    }
+
+    @Test
+    void whatAnotherAnswerSaysAlreadyIsLeftUnsaid() {
+        assertThat(read("Completely dead, no sound, no vibration.")).containsExactly("no-sign-of-life=yes");
+    }
+
+    /** "Register" is what a phone does with a network, too. */
+    @Test
+    void aWordIsNotTakenForItsDouble() {
+        assertThat(read("IMEI checked on the register last night.")).doesNotContain("no-service=no", "no-service=yes");
     }
 
     @ParameterizedTest
