@@ -18,7 +18,9 @@ import java.util.Optional;
 /** Says in one sentence why a confirmation is proposed. */
 final class Why {
     /** A try that hardly cures anything is done for what is seen after it. */
-    private static final double LIKELY_TO_CURE = .05;
+    private static final double LIKELY_TO_CURE = .01;
+    /** What is seen after a try says why to do it only if it moves a chance as far as this. */
+    private static final double LEAST_MOVED = .1;
 
     private final RuleBook rules;
     private final Diagnosis diagnosis;
@@ -37,8 +39,9 @@ final class Why {
      */
     String of(Confirmation c, List<Observation> looks, List<Cause> counted, EvidenceKind kind) {
         return cure(c, LIKELY_TO_CURE)
-                .or(() -> answer(looks, counted, kind))
+                .or(() -> answer(looks, counted, kind, c.cures().isEmpty() ? 0 : LEAST_MOVED))
                 .or(() -> cure(c, 0))
+                .or(() -> answer(looks, counted, kind, 0))
                 .orElse("");
     }
 
@@ -58,21 +61,24 @@ final class Why {
                 });
     }
 
-    private record Moved(String cause, double ifYes, double ifNo) {
-        double by() {
+    private record Moved(String cause, Observation by, double ifYes, double ifNo) {
+        double far() {
             return Math.abs(ifYes - ifNo);
         }
     }
 
-    private Optional<String> answer(List<Observation> looks, List<Cause> counted, EvidenceKind kind) {
+    /** @param least how far a chance must move, in 0–1 */
+    private Optional<String> answer(List<Observation> looks, List<Cause> counted, EvidenceKind kind, double least) {
         return looks.stream()
                 .flatMap(o -> counted.stream().map(c -> moved(o, c.id(), kind)))
-                .max(Comparator.comparingDouble(Moved::by))
+                .max(Comparator.comparingDouble(Moved::far))
+                .filter(m -> m.far() >= least)
                 .map(m -> String.format(
                         Locale.ROOT,
-                        "%s: %s %% if yes, %s %% if no.",
+                        "%s: %s %% with \"%s\", %s %% without.",
                         label(m.cause()),
                         percent(m.ifYes()),
+                        m.by().label(),
                         percent(m.ifNo())));
     }
 
@@ -85,6 +91,7 @@ final class Why {
         double ifNo = outlook.ifNo().getOrDefault(cause, 0.0);
         return new Moved(
                 cause,
+                observation,
                 mixed(trueYes / saidYes, ifYes, ifNo),
                 mixed((outlook.yes() - trueYes) / (1 - saidYes), ifYes, ifNo));
     }

@@ -127,7 +127,7 @@ class PlanningTest {
         Plan plan = plan(rules, nothingKnown(), Planned.DISPLAY_FOR_40);
         Step ask = only(plan.steps());
         amounts(ask, 11.29, 10.29, 40);
-        assertThat(ask.why()).isEqualTo("x: 79 % if yes, 31 % if no.");
+        assertThat(ask.why()).isEqualTo("x: 79 % with \"dark\", 31 % without.");
         assertThat(plan.decision().kind()).isEqualTo(Decision.Kind.ASK_FIRST);
     }
 

@@ -37,6 +37,21 @@ class SheetTest {
     }
 
     @Test
+    void whereABulgingBackIsAskedForItSaysThatWorkStopsThen() throws IOException {
+        Path dead = Files.writeString(place.resolve("dead.json"), """
+                {"format": "hingewise-case", "version": 1, "title": "Dead", "invented": true,
+                 "phone": {"family": "book", "label": ""},
+                 "entries": [{"id": "e1", "at": "2026-11-20T10:00:00Z", "by": "bench", "kind": "look",
+                              "about": "power-on", "answer": "nothing"}]}
+                """);
+        String sheet = Ran.shipped("sheet", dead.toString()).out().replaceAll("\\s+", " ");
+        assertThat(sheet)
+                .contains(
+                        "Does a back bulge, or does the phone rock on a flat plate? Go on only if no. If yes, all work stops")
+                .doesNotContain("a first answer is another →");
+    }
+
+    @Test
     void whileWorkStopsTheSheetSaysSoAndWhyAndNothingToDo() {
         Ran ran = Ran.shipped("sheet", SWOLLEN);
         assertThat(ran.exit()).isZero();

@@ -42,7 +42,7 @@ public final class BenchWriter {
     private BenchPage page() {
         Optional<Sheet> sheet = bench.sheet();
         List<Sheet.Station> stations = sheet.map(Sheet::stations).orElse(List.of());
-        Stations words = new Stations(bench, stations);
+        Stations words = new Stations(rules, bench, stations);
         return new BenchPage(
                 assessment.file().title(),
                 about(),

@@ -9,16 +9,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Says what was seen where a branch is taken, in as few words as tell it from the others. */
 final class Outcomes {
     private final Sheet.Station station;
+    private final Predicate<Sheet.Need> stops;
     private final List<Observation> looks;
 
-    Outcomes(Sheet.Station station) {
+    /** @param stops whether the other answer to what must be answered first stops all work */
+    Outcomes(Sheet.Station station, Predicate<Sheet.Need> stops) {
         this.station = station;
+        this.stops = stops;
         this.looks = station.looks();
     }
 
@@ -29,11 +33,22 @@ final class Outcomes {
         return branch.left() ? unmet() : seen(branch.reports());
     }
 
+    /** Whether a branch is taken only by what stops all work. */
+    boolean stopsWork(Sheet.Branch branch) {
+        return branch.left()
+                && branch.reports().isEmpty()
+                && station.first().stream().allMatch(stops);
+    }
+
+    /** What stops all work is told where it is asked, and never leads to another station. */
     private String unmet() {
         List<Sheet.Need> first = station.first();
-        return first.size() == 1
-                ? statement(first.get(0).observation(), !first.get(0).answer())
-                : "a first answer is another";
+        List<Sheet.Need> going = first.stream().filter(stops.negate()).toList();
+        List<Sheet.Need> told = going.isEmpty() ? first : going;
+        if (told.size() > 1) {
+            return "a first answer is another" + (told.size() < first.size() ? ", none that stops work" : "");
+        }
+        return statement(told.get(0).observation(), !told.get(0).answer());
     }
 
     private String seen(List<Map<String, Boolean>> reports) {

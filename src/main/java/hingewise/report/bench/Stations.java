@@ -7,6 +7,7 @@ import hingewise.rulebook.Access;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.Part;
+import hingewise.rulebook.RuleBook;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,10 +16,12 @@ import java.util.stream.Collectors;
 
 /** Stations and ends of a sheet in words. */
 final class Stations {
+    private final RuleBook rules;
     private final BenchSheet bench;
     private final List<Sheet.Station> stations;
 
-    Stations(BenchSheet bench, List<Sheet.Station> stations) {
+    Stations(RuleBook rules, BenchSheet bench, List<Sheet.Station> stations) {
+        this.rules = rules;
         this.bench = bench;
         this.stations = stations;
     }
@@ -28,12 +31,16 @@ final class Stations {
     }
 
     private BenchPage.Station station(Sheet.Station station) {
-        Outcomes outcomes = new Outcomes(station);
+        Outcomes outcomes = new Outcomes(station, this::stopsWork);
         Confirmation c = station.confirmation();
         List<Row> rows = new ArrayList<>();
         station.first()
                 .forEach(n -> rows.add(Row.of(
-                        "first", n.observation().question() + " Go on only if " + (n.answer() ? "yes." : "no."))));
+                        "first",
+                        n.observation().question() + " Go on only if " + (n.answer() ? "yes." : "no.")
+                                + (stopsWork(n)
+                                        ? " If yes, all work stops: record it and do no other station."
+                                        : ""))));
         if (!station.opens().isEmpty()) {
             rows.add(
                     Row.of("open", station.opens().stream().map(Access::label).collect(Collectors.joining(", then "))));
@@ -57,6 +64,14 @@ final class Stations {
                 station.branches().stream().map(b -> branch(outcomes, b)).toList());
     }
 
+    /** Whether the other answer brings up a caution that stops work, whatever is planned for it. */
+    private boolean stopsWork(Sheet.Need need) {
+        return !need.answer()
+                && rules.cautions().values().stream()
+                        .anyMatch(c -> c.stops()
+                                && c.observations().contains(need.observation().id()));
+    }
+
     /** The station at which the same is done and told, or 0. */
     private int before(Sheet.Station station) {
         return stations.stream()
@@ -71,6 +86,10 @@ final class Stations {
     private BenchPage.Branch branch(Outcomes outcomes, Sheet.Branch branch) {
         String when = outcomes.of(branch);
         String chance = Say.percent(branch.chance());
+        if (outcomes.stopsWork(branch)) {
+            return new BenchPage.Branch(
+                    when, chance, "all work stops: record it, ask again", Optional.empty(), Optional.empty());
+        }
         if (branch.way() instanceof Sheet.Way.Go go) {
             String to = "station " + go.station();
             return new BenchPage.Branch(when, chance, to, Optional.of(go.station()), Optional.empty());

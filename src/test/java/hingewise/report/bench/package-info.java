@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.report.bench;
+
+import org.jspecify.annotations.NullMarked;
