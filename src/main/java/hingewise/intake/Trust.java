@@ -9,9 +9,9 @@ import java.util.List;
  */
 final class Trust {
     /** A claim that is trusted less is not suggested. */
-    static final double LEAST = .55;
+    static final double LEAST = .5;
 
-    private static final double[] WEIGHTS = {.65, .5, .6, .55, .4, -.45, 1.75, .2, -1.4};
+    private static final double[] WEIGHTS = {.4, .3, .25, .5, .5, -.4, 1.45, .2, -1.15};
     private static final int SEVERAL = 3;
     private static final double FARTHEST = 3;
 

@@ -27,8 +27,8 @@ class ReadingAccuracyTest {
     @Test
     void freshTextsAreReadAsBefore() {
         Accuracy accuracy = Accuracy.of(RULES, reader, Labelled.read(Labelled.FRESH));
-        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.93);
-        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.80);
+        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.95);
+        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.83);
     }
 
     @Test
@@ -42,16 +42,16 @@ class ReadingAccuracyTest {
     @Test
     void heldOutEnglishOfFurtherHandsIsReadAsBefore() {
         Accuracy accuracy = heldOut(t -> t.id().startsWith(Labelled.FURTHER_HANDS + "en-"));
-        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.77);
-        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.55);
+        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.845);
+        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.615);
     }
 
     /** Mostly terse, misspelt or translated, and harder than what was written to widen phrases by. */
     @Test
     void heldOutGermanAndBrokenEnglishOfFurtherHandsIsReadAsBefore() {
         Accuracy accuracy = heldOut(t -> t.id().startsWith(Labelled.FURTHER_HANDS + "de-"));
-        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.73);
-        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.56);
+        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.80);
+        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.62);
     }
 
     private Accuracy heldOut(Predicate<Labelled> which) {
