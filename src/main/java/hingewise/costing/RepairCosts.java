@@ -173,6 +173,13 @@ public final class RepairCosts {
         return share(less.multiply(BigDecimal.ONE.subtract(shop.selling().fee())));
     }
 
+    /** What buyers pay less for the phone because a fault of this component is left and stated, fees taken off. */
+    public Money lessLeft(String component) {
+        return share(shop.condition()
+                .leaving(component)
+                .multiply(BigDecimal.ONE.subtract(shop.selling().fee())));
+    }
+
     /** What one step of opening costs, labour and consumables. */
     public Money opening(Access step) {
         return money(step.cost()).plus(labour(step.minutes()));

@@ -87,9 +87,7 @@ final class CaseProblem {
         this.problem = new Problem(
                 counted.isEmpty() ? 0 : -1L >>> 64 - counted.size(),
                 costs.priceOfFailure().getAmount().doubleValue(),
-                counted.stream()
-                        .map(c -> repairs.later(c).map(Reckoning::amount).orElse(0.0))
-                        .toList(),
+                counted.stream().map(c -> Reckoning.amount(repairs.later(c))).toList(),
                 signs.size(),
                 gates.stream().map(this::gate).toList(),
                 acts,

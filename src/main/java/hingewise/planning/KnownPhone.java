@@ -91,9 +91,7 @@ final class KnownPhone {
         return new Problem(
                 present.isEmpty() ? 0 : -1L >>> 64 - present.size(),
                 Reckoning.amount(costs.priceOfFailure()),
-                present.stream()
-                        .map(c -> packages.later(c).map(Reckoning::amount).orElse(0.0))
-                        .toList(),
+                present.stream().map(c -> Reckoning.amount(packages.later(c))).toList(),
                 0,
                 gates.stream().map(this::gate).toList(),
                 acts,

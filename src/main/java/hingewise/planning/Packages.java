@@ -53,12 +53,22 @@ final class Packages {
     }
 
     /**
-     * What putting a cause right later costs by itself, opening and waiting not included; empty where no part does. It is
-     * reckoned as a repair that is chosen now is, else leaving what is surely broken would seem to cost less than mending
-     * it.
+     * What putting a cause right later costs by itself, opening and waiting not included. It is reckoned as a repair that
+     * is chosen now is, else leaving what is surely broken would seem to cost less than mending it. Where no part does it,
+     * what it takes off the worth beyond the price of failure, in which a discount is counted already: a phone that stays
+     * locked to its last owner is not sold for little less than a working one.
      */
-    Optional<Money> later(Cause cause) {
-        return part(cause.component()).map(costs::bundle).map(this::withoutWaiting);
+    Money later(Cause cause) {
+        return part(cause.component())
+                .map(costs::bundle)
+                .map(this::withoutWaiting)
+                .orElseGet(() -> beyondFailure(costs.lessLeft(cause.component())));
+    }
+
+    private Money beyondFailure(Money less) {
+        return less.isGreaterThan(costs.priceOfFailure())
+                ? less.minus(costs.priceOfFailure())
+                : Money.zero(less.getCurrencyUnit());
     }
 
     /** What must be opened to put causes right later, from a closed phone, and which of them each step is for. */

@@ -170,10 +170,7 @@ public final class Reckoning {
                 ? 0
                 : amount(costs.priceOfFailure()) * anyOf.applyAsDouble(ids(left.stream()))
                         + left.stream()
-                                .mapToDouble(c -> chance.applyAsDouble(c)
-                                        * packages.later(c)
-                                                .map(Reckoning::amount)
-                                                .orElse(0.0))
+                                .mapToDouble(c -> chance.applyAsDouble(c) * amount(packages.later(c)))
                                 .sum()
                         + openedLater.entrySet().stream()
                                 .mapToDouble(s -> opening(s.getKey())

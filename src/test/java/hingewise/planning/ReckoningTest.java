@@ -1,6 +1,7 @@
 package hingewise.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import hingewise.casefile.Story;
 import hingewise.costing.PriceBook;
@@ -16,6 +17,7 @@ import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -55,6 +57,22 @@ class ReckoningTest {
             }
         }
         assertThat(mended).isGreaterThan(20);
+    }
+
+    /** What no part puts right takes off the worth what the shop says, once, whatever else its failing costs. */
+    @ParameterizedTest
+    @ValueSource(strings = {"account-locked", "organisation-managed"})
+    void leavingALockCostsWhatItTakesOffTheWorth(String lock) {
+        RepairCosts costs = new RepairCosts(rules, prices, shop, "book");
+        Reckoning reckoning = reckoning("book");
+        double sound = reckoning.ending(Decision.Kind.LEAVE, false, Set.of());
+        double less = costs.lessLeft(
+                        Objects.requireNonNull(rules.causes().get(lock)).component())
+                .getAmount()
+                .doubleValue();
+        assertThat(less).isGreaterThan(400);
+        assertThat(reckoning.ending(Decision.Kind.LEAVE, false, Set.of(lock)) - sound)
+                .isCloseTo(less, within(.01));
     }
 
     /** Two faults behind the same back are reached by one opening, and the phone comes back once. */
