@@ -40,7 +40,7 @@ import java.util.stream.Stream;
 public final class PlanningBenchmark {
     private static final Path CASES = Path.of("demo-cases");
     private static final List<Integer> SIZES = List.of(1, 3, 10);
-    private static final int WARMING = 4;
+    /** Rounds that count with the book as it is, and as many again before them; fewer with larger ones. */
     private static final int ROUNDS = 7;
     private static final long SEED = 20261125;
 
@@ -60,7 +60,7 @@ public final class PlanningBenchmark {
 
     private PlanningBenchmark() {}
 
-    /** Prints a row for each case and size. */
+    /** Prints a row for each case and size; the sizes may be named. */
     public static void main(String[] arguments) throws IOException {
         PrintStream out = System.out;
         RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
@@ -73,7 +73,10 @@ public final class PlanningBenchmark {
         out.println("milliseconds; times: diagnosis, building and planning over one inference");
         out.println("size case                                      decisions inference diagnosis drawing building"
                 + " planning  sheet   times allowed");
-        for (int size : SIZES) {
+        List<Integer> sizes = arguments.length == 0
+                ? SIZES
+                : Stream.of(arguments).map(Integer::valueOf).toList();
+        for (int size : sizes) {
             for (Path file : files) {
                 GrownBook grown = new GrownBook(rules, size, SEED);
                 String name = file.getFileName().toString().replace(".json", "");
@@ -97,14 +100,15 @@ public final class PlanningBenchmark {
                 .endings()
                 .size();
         Map<Stage, double[]> taken = new EnumMap<>(Stage.class);
-        for (int round = -WARMING; round < ROUNDS; round++) {
+        int rounds = Math.max(1, ROUNDS / size);
+        for (int round = -rounds; round < rounds; round++) {
             int at = round;
-            Planning planning = timed(taken, Stage.BUILDING, at, () -> new Planning(rules, costs, diagnosis, terms));
-            timed(taken, Stage.INFERENCE, at, () -> diagnosis.solver().solve(diagnosis.evidence()));
-            timed(taken, Stage.DIAGNOSIS, at, () -> new Diagnostician(rules).chances(file));
-            timed(taken, Stage.DRAWING, at, () -> diagnosis.possiblePhones(Planner.WORLDS, SEED));
-            timed(taken, Stage.PLANNING, at, planning::plan);
-            timed(taken, Stage.SHEET, at, planning::sheet);
+            Planning planning = timed(taken, rounds, Stage.BUILDING, at, () -> new Planning(rules, costs, diagnosis, terms));
+            timed(taken, rounds, Stage.INFERENCE, at, () -> diagnosis.solver().solve(diagnosis.evidence()));
+            timed(taken, rounds, Stage.DIAGNOSIS, at, () -> new Diagnostician(rules).chances(file));
+            timed(taken, rounds, Stage.DRAWING, at, () -> diagnosis.possiblePhones(Planner.WORLDS, SEED));
+            timed(taken, rounds, Stage.PLANNING, at, planning::plan);
+            timed(taken, rounds, Stage.SHEET, at, planning::sheet);
         }
         Map<Stage, Double> ms = new TreeMap<>();
         taken.forEach((stage, all) -> ms.put(stage, median(all)));
@@ -129,12 +133,12 @@ public final class PlanningBenchmark {
         return ms.getOrDefault(stage, Double.NaN);
     }
 
-    private static <T> T timed(Map<Stage, double[]> taken, Stage stage, int round, Supplier<T> work) {
+    private static <T> T timed(Map<Stage, double[]> taken, int rounds, Stage stage, int round, Supplier<T> work) {
         long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
         T result = work.get();
         long after = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
         if (round >= 0) {
-            taken.computeIfAbsent(stage, s -> new double[ROUNDS])[round] = (after - before) / 1e6;
+            taken.computeIfAbsent(stage, s -> new double[rounds])[round] = (after - before) / 1e6;
         }
         return result;
     }
