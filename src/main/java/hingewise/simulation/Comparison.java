@@ -10,7 +10,8 @@ import java.util.Map;
  *
  * @param cases phones that were followed
  * @param starts different first looks; the phones of one are drawn from what is known after it
- * @param setAside first looks that were left out because their evidence hangs together too much to be reckoned exactly
+ * @param setAside phones that were left out in all manners because in one of them the evidence came to hang together
+ *     too much to be reckoned exactly
  * @param rows one for each manner
  * @param knowing what the phones would cost if it were known what is there
  * @param belowPlan how much less that is than what the plan costs
@@ -34,7 +35,7 @@ public record Comparison(
      * independent of each other.
      */
     public record Mean(double mean, double error) {
-        /** @param byStart means of equally many cases each */
+        /** @param byStart means of about equally many cases each */
         static Mean of(List<Double> byStart) {
             int n = byStart.size();
             double mean =
@@ -83,7 +84,7 @@ public record Comparison(
      */
     record Sample(EnumMap<Manner, List<Outcome>> outcomes, List<Double> knowing) {}
 
-    static Comparison of(List<Sample> samples, int setAside) {
-        return new Summing(samples).comparison(setAside);
+    static Comparison of(List<Sample> samples, int begun) {
+        return new Summing(samples).comparison(begun);
     }
 }

@@ -76,10 +76,10 @@ public final class Simulation {
         } finally {
             running.forEach(f -> f.cancel(true));
         }
-        return Comparison.of(samples, starts - samples.size());
+        return Comparison.of(samples, starts * phones);
     }
 
-    /** Empty if no phone shows anything to complain of, or if something hangs together too much to be reckoned exactly. */
+    /** Empty if no phone shows anything to complain of, or if all hang together too much to be reckoned exactly. */
     private Optional<Comparison.Sample> sample(int start, double noise) throws InterruptedException {
         Chance own = chance.of(start);
         List<Family> families = rules.waysOfFolding();
@@ -89,7 +89,10 @@ public final class Simulation {
                 : Disturbance.of(rules, noise, own.of("disturbs").seed());
         try {
             Optional<CaseFile> file = new Intake(truth, family).file(own);
-            return file.isEmpty() ? Optional.empty() : Optional.of(followed(truth, file.get(), own));
+            return file.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(followed(truth, file.get(), own))
+                            .filter(f -> !f.knowing().isEmpty());
         } catch (CliqueLimitException e) {
             return Optional.empty();
         }
@@ -115,13 +118,20 @@ public final class Simulation {
         List<Double> knowing = new ArrayList<>();
         for (int p = 0; p < phones; p++) {
             Chance luck = own.of("luck").of(p);
-            knowing.add(setting.bill().knowing(specimen(setting, drawn, p, luck).present()));
-            for (Manner manner : Manner.values()) {
-                if (Thread.interrupted()) {
-                    throw new InterruptedException();
+            try {
+                EnumMap<Manner, Outcome> each = new EnumMap<>(Manner.class);
+                for (Manner manner : Manner.values()) {
+                    if (Thread.interrupted()) {
+                        throw new InterruptedException();
+                    }
+                    each.put(manner, manner.with(new Work(setting, specimen(setting, drawn, p, luck))));
                 }
-                outcomes.computeIfAbsent(manner, m -> new ArrayList<>())
-                        .add(manner.with(new Work(setting, specimen(setting, drawn, p, luck))));
+                each.forEach((manner, outcome) ->
+                        outcomes.computeIfAbsent(manner, m -> new ArrayList<>()).add(outcome));
+                knowing.add(
+                        setting.bill().knowing(specimen(setting, drawn, p, luck).present()));
+            } catch (CliqueLimitException e) {
+                // The phone is set aside in all manners alike, so that what remains can be compared.
             }
         }
         return new Comparison.Sample(outcomes, knowing);

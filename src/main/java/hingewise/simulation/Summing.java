@@ -14,7 +14,9 @@ import java.util.stream.IntStream;
 
 /** Sums up what became of the phones. */
 record Summing(List<Sample> samples) {
-    Comparison comparison(int setAside) {
+    /** @param begun phones that were to be followed */
+    Comparison comparison(int begun) {
+        int cases = samples.stream().mapToInt(s -> s.knowing().size()).sum();
         List<Double> plan = byStart(Manner.PLAN, Outcome::cost);
         List<Double> knowing = samples.stream()
                 .map(s -> s.knowing().stream()
@@ -23,9 +25,9 @@ record Summing(List<Sample> samples) {
                         .orElse(0))
                 .toList();
         return new Comparison(
-                samples.stream().mapToInt(s -> s.knowing().size()).sum(),
+                cases,
                 samples.size(),
-                setAside,
+                begun - cases,
                 Arrays.stream(Manner.values()).map(m -> row(m, plan)).toList(),
                 Mean.of(knowing),
                 Mean.of(differences(plan, knowing)),
