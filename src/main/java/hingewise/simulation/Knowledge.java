@@ -7,6 +7,7 @@ import hingewise.costing.Terms;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.diagnosis.Diagnostician;
 import hingewise.diagnosis.RankedCause;
+import hingewise.inference.CliqueLimitException;
 import hingewise.planning.Concern;
 import hingewise.planning.Planning;
 import hingewise.rulebook.RuleBook;
@@ -29,6 +30,8 @@ final class Knowledge {
     private final Map<List<Entry>, Map<String, Double>> chances = new HashMap<>();
     private final Map<Asked, Double> ofAny = new HashMap<>();
     private final Map<List<Entry>, Planning.Next> plans = new HashMap<>();
+    /** What hangs together too much to be reckoned: finding that out takes longer than most answers. */
+    private final Map<List<Entry>, CliqueLimitException> refused = new HashMap<>();
     /** The last few alone: each holds large tables. */
     private final Map<List<Entry>, Diagnosis> diagnoses = new LinkedHashMap<>() {
         private static final long serialVersionUID = 1L;
@@ -49,7 +52,16 @@ final class Knowledge {
     }
 
     private Diagnosis of(CaseFile file) {
-        return diagnoses.computeIfAbsent(file.entries(), e -> diagnostician.chances(file));
+        CliqueLimitException before = refused.get(file.entries());
+        if (before != null) {
+            throw before;
+        }
+        try {
+            return diagnoses.computeIfAbsent(file.entries(), e -> diagnostician.chances(file));
+        } catch (CliqueLimitException e) {
+            refused.put(file.entries(), e);
+            throw e;
+        }
     }
 
     /** Chance of each cause by id, in 0–1. */
