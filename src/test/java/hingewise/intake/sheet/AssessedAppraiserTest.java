@@ -29,8 +29,27 @@ class AssessedAppraiserTest {
     private static final Shop SHOP = ShopReader.readShipped(RULES).shop().orElseThrow();
     private static final Phone PHONE = new Phone("clamshell", "");
 
+    /** Its hours at the bench are so dear that a bench sheet seldom pays. */
+    private static final Shop DEAR = new Shop(
+            SHOP.currency(),
+            SHOP.rates(),
+            FakeShop.eur("200"),
+            SHOP.priceOfFailure(),
+            SHOP.badPart(),
+            SHOP.buying(),
+            SHOP.returns(),
+            SHOP.selling(),
+            SHOP.condition(),
+            SHOP.models(),
+            SHOP.refused(),
+            SHOP.suppliers());
+
     private static Appraisal at(Money price, Money shipping, Claim... claims) {
-        return new AssessedAppraiser(RULES, PRICES, SHOP)
+        return at(SHOP, price, shipping, claims);
+    }
+
+    private static Appraisal at(Shop shop, Money price, Money shipping, Claim... claims) {
+        return new AssessedAppraiser(RULES, PRICES, shop)
                 .prospect(new Claims(PHONE, List.of(claims), Optional.empty()))
                 .at(price, shipping);
     }
@@ -42,7 +61,7 @@ class AssessedAppraiserTest {
         for (String claim : List.of("vibrates-no-image", "no-sign-of-life", "crease-blobs", "dead-cover-screen")) {
             Worth worth = worth(claim);
             Money ceiling = worth.offerCeiling().orElseThrow();
-            Appraisal appraisal = at(ceiling, SHOP.buying().shippingIn(), new Claim(claim, true));
+            Appraisal appraisal = at(DEAR, ceiling, SHOP.buying().shippingIn(), new Claim(claim, true));
             if (worth.sheet().isEmpty()) {
                 same++;
                 assertThat(appraisal.ceiling()).as(claim).isEqualTo(ceiling);
@@ -58,7 +77,7 @@ class AssessedAppraiserTest {
     }
 
     private static Worth worth(String claim) {
-        Assessor assessor = new Assessor(RULES, PRICES, SHOP);
+        Assessor assessor = new Assessor(RULES, PRICES, DEAR);
         Assessment assessment = assessor.assess(new CaseFile(
                 "",
                 false,
