@@ -91,33 +91,18 @@ final class Search {
 
     /** The best found cost of doing an act and then going on. */
     double after(Lot lot, int act, int depth) {
-        Move move = board.move(act, lot);
-        Lot[] lots = board.split(lot, act);
-        double cost = 0;
-        for (int r = 0; r < lots.length; r++) {
-            if (lots[r].size() > 0) {
-                cost += lots[r].size() * move.cost(r) + value(lots[r], board.end(lots[r]), depth);
-            }
-        }
-        return cost;
+        return afterwards(lot, act, (next, end) -> value(next, end, depth));
     }
 
     /**
      * The same where another act is the next after each report, if that is better. The simple orders leave out what saves
      * little in the few worlds of a report, although it saves as much after this act as before it.
      */
-    double afterBoth(Lot lot, int act, int next) {
-        Move move = board.move(act, lot);
-        Lot[] lots = board.split(lot, act);
-        double cost = 0;
-        for (int r = 0; r < lots.length; r++) {
-            if (lots[r].size() > 0) {
-                double alone = value(lots[r], board.end(lots[r]), BREADTH.length);
-                cost += lots[r].size() * move.cost(r)
-                        + (lots[r].size() < FEWEST ? alone : Math.min(alone, simplyAfter(lots[r], next)));
-            }
-        }
-        return cost;
+    double afterBoth(Lot lot, int act, int second) {
+        return afterwards(lot, act, (next, end) -> {
+            double alone = value(next, end, BREADTH.length);
+            return next.size() < FEWEST ? alone : Math.min(alone, simplyAfter(next, second));
+        });
     }
 
     /** As if none of the decisions after which no fault is a concern could be taken, yet stopping with them where that is best. */
@@ -149,15 +134,24 @@ final class Search {
 
     /** What doing an act costs, and going on from each of its reports; or stopping, if that is less. */
     private double done(Lot lot, double stop, int act, ToDoubleBiFunction<Lot, Double> on) {
+        return Math.min(stop, afterwards(lot, act, on));
+    }
+
+    /**
+     * What doing an act costs, and going on from each of its reports.
+     *
+     * @param on what going on costs in a lot in which deciding costs so much
+     */
+    private double afterwards(Lot lot, int act, ToDoubleBiFunction<Lot, Double> on) {
         Move move = board.move(act, lot);
         Lot[] lots = board.split(lot, act);
-        double value = 0;
+        double cost = 0;
         for (int r = 0; r < lots.length; r++) {
             if (lots[r].size() > 0) {
-                value += lots[r].size() * move.cost(r) + on.applyAsDouble(lots[r], board.end(lots[r]));
+                cost += lots[r].size() * move.cost(r) + on.applyAsDouble(lots[r], board.end(lots[r]));
             }
         }
-        return Math.min(stop, value);
+        return cost;
     }
 
     /** The acts that come first in any of the orders. */
