@@ -125,6 +125,7 @@ final class GrownBook {
                 o.whenNo(),
                 o.moments(),
                 keyed(o.needs(), copy),
+                keyed(o.askedIf(), copy),
                 o.access(),
                 o.leak(),
                 o.fitful(),

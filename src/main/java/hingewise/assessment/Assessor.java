@@ -110,7 +110,8 @@ public final class Assessor {
         }
         RepairCosts costs = new RepairCosts(own, prices, shop, assessment.file().phone());
         Terms terms = Terms.of(assessment.file(), shop);
-        return BenchSheet.of(own, assessment, new Planning(own, costs, assessment.diagnosis(), terms).sheet());
+        return BenchSheet.of(
+                own, assessment, new SheetPlanner(own, costs, terms).sheet(assessment.file(), assessment.diagnosis()));
     }
 
     /** While work stops it may be asked about, but nobody is asked to move the phone. */

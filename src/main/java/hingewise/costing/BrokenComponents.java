@@ -111,7 +111,8 @@ final class BrokenComponents {
         Map<String, Boolean> answers = diagnosis.readings().latest();
         Set<String> open = opened(parts);
         return rules.confirmations().values().stream()
-                .filter(c -> c.families().contains(costs.family()) && c.possible(answers))
+                .filter(c -> c.families().contains(costs.family())
+                        && rules.possible(c, answers, diagnosis.readings().open()))
                 .filter(c -> !arrived || !c.moments().equals(Set.of(Moment.LISTING)))
                 .filter(c -> !diagnosis.readings().tried().contains(c.id()))
                 .filter(c -> saves(c, causes, price) > cost(c, open))

@@ -33,11 +33,12 @@ final class Dice {
             cured[a] = cures(act);
             actHarms.add(act.harms().stream().map(h -> thrown(h.chance())).toList());
             act.looks().forEach(this::read);
-            act.needs().forEach(n -> read(n.look()));
         }
         for (Gate gate : problem.gates()) {
             gateHarms.add(gate.harms().stream().map(h -> thrown(h.chance())).toList());
         }
+        // Last, so that what must be asked first changes no other throw.
+        problem.acts().forEach(a -> a.needs().forEach(n -> read(n.look())));
     }
 
     private long[] cures(Act act) {

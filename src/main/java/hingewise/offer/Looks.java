@@ -100,7 +100,8 @@ final class Looks {
                 .filter(c -> c.kind() == Confirmation.Kind.CHECK)
                 .filter(c ->
                         c.families().contains(costs.family()) && c.moments().contains(Moment.ARRIVAL))
-                .filter(c -> c.possible(diagnosis.readings().latest()))
+                .filter(c -> rules.possible(
+                        c, diagnosis.readings().latest(), diagnosis.readings().open()))
                 .filter(c ->
                         costs.stepsTo(c.access(), diagnosis.readings().open()).isEmpty())
                 .forEach(c -> c.settles().stream()

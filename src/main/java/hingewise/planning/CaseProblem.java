@@ -51,7 +51,7 @@ final class CaseProblem {
     private final Risks risks;
     private final Map<String, Integer> signs = new LinkedHashMap<>();
     private final List<Access> gates = new ArrayList<>();
-    private final Map<String, Boolean> answered;
+    private final Asking asking;
     private final Moments moments;
     private final List<Confirmation> confirmations = new ArrayList<>();
     private final Map<String, List<Observation>> looks = new HashMap<>();
@@ -73,7 +73,7 @@ final class CaseProblem {
         this.costs = costs;
         this.diagnosis = diagnosis;
         this.phones = phones;
-        this.answered = diagnosis.readings().latest();
+        this.asking = new Asking(rules, costs, diagnosis);
         this.moments = moments;
         this.alternatives = new Alternatives(costs, diagnosis, terms, !moments.listing());
         this.counted = concern.likeliest(diagnosis, Problem.MOST_CAUSES);
@@ -96,6 +96,11 @@ final class CaseProblem {
 
     Problem problem() {
         return problem;
+    }
+
+    /** What must be answered first. */
+    Asking asking() {
+        return asking;
     }
 
     Moments moments() {
@@ -157,16 +162,6 @@ final class CaseProblem {
                 .toList();
     }
 
-    /** What must be answered before a confirmation and is not. */
-    List<Sheet.Need> needs(Confirmation c) {
-        return c.needs().entrySet().stream()
-                .filter(n -> !answered.containsKey(n.getKey()))
-                .sorted(Map.Entry.comparingByKey())
-                .flatMap(n -> Optional.ofNullable(rules.observations().get(n.getKey())).stream()
-                        .map(o -> new Sheet.Need(o, n.getValue())))
-                .toList();
-    }
-
     Worlds worlds() {
         long[] present = new long[phones.count()];
         counted.forEach(c -> set(present, phones.with(c.id()), number(c.id())));
@@ -207,7 +202,8 @@ final class CaseProblem {
         Endings ways = Endings.of(counted, Reckoning.amount(alternatives.opening()), repairs, costs);
         List<Ending> endings = new ArrayList<>();
         add(endings, new Decision(Decision.Kind.LEAVE, List.of(), Set.of()), ways.sold(0, 0, 0));
-        for (Packages.Package p : packages) {
+        for (Packages.Package p :
+                packages.stream().filter(p -> asking.possible(p.opens())).toList()) {
             long opens = 0;
             for (Access access : p.opens()) {
                 opens |= 1L << gateNumber(access);
@@ -216,7 +212,9 @@ final class CaseProblem {
             add(endings, repair, ways.sold(Reckoning.amount(p.cost()), opens, ways.bits(p.causes())));
         }
         for (Alternative a : alternatives.all()) {
-            add(endings, new Decision(a.kind(), List.of(), Set.of()), List.of(ways.of(a)));
+            if (a.kind() != Decision.Kind.BREAK || asking.possible(asking.closed())) {
+                add(endings, new Decision(a.kind(), List.of(), Set.of()), List.of(ways.of(a)));
+            }
         }
         return Ending.fromNothing(endings);
     }
@@ -235,7 +233,7 @@ final class CaseProblem {
                 .filter(allowed)
                 .filter(c -> c.families().contains(costs.family()))
                 .filter(c -> c.moments().stream().anyMatch(moments.now()::contains))
-                .filter(c -> c.possible(answered))
+                .filter(asking::possible)
                 .filter(c -> !diagnosis.readings().tried().contains(c.id()))
                 .filter(c -> !looks(c).isEmpty() || c.cures().keySet().stream().anyMatch(causes::containsKey))
                 .map(c -> new Concerned(c, concerns(c)))
@@ -286,9 +284,10 @@ final class CaseProblem {
                 .filter(e -> causes.containsKey(e.getKey()))
                 .map(e -> new Cure(number(e.getKey()), e.getValue()))
                 .toList();
-        List<Need> needs = needs(c).stream()
-                .map(n -> new Need(
-                        look(n.observation(), kind, ""), n.answer(), Reckoning.amount(costs.labour(ASKING_MINUTES))))
+        List<Sheet.Need> opening =
+                asking.needs(costs.stepsTo(c.access(), diagnosis.readings().open()));
+        List<Need> needs = asking.needs(c).stream()
+                .map(n -> new Need(look(n.observation(), kind, ""), n.answer(), opening.contains(n) ? 0 : costOf(1)))
                 .toList();
         return new Act(
                 c.id(),
@@ -338,13 +337,22 @@ final class CaseProblem {
         return gates.indexOf(access);
     }
 
+    private double costOf(int questions) {
+        return Reckoning.amount(costs.labour(questions * ASKING_MINUTES));
+    }
+
+    /** What must be answered before opening is asked once, and paid for with the first step that needs it. */
     private Gate gate(Access access) {
+        List<Access> steps =
+                costs.stepsTo(Optional.of(access.id()), diagnosis.readings().open());
+        int asked = asking.needs(steps).size()
+                - asking.needs(steps.subList(0, steps.size() - 1)).size();
         return new Gate(
                 access.parent()
                         .filter(p -> gates.contains(rules.access().get(p)))
                         .map(p -> gates.indexOf(rules.access().get(p)))
                         .orElse(Gate.NONE),
-                Reckoning.amount(costs.opening(access)) + risks.uncounted(access.damages()),
+                Reckoning.amount(costs.opening(access)) + costOf(asked) + risks.uncounted(access.damages()),
                 risks.harms(access.damages()),
                 true);
     }

@@ -13,11 +13,20 @@ import org.joda.money.Money;
  * @param knowing what it would cost if everything were known; nothing can cost less
  * @param error standard error of {@code now}
  * @param worth how many of the steps, from the first, are worth doing before deciding
+ * @param askFirst ids of what must be answered before that opens the phone, not recorded yet
  * @param steps what can be done, the first to do first; after those that are worth it, those that tell most
  */
 public record Plan(
-        Decision decision, Money now, Money expected, Money knowing, Money error, int worth, List<Step> steps) {
+        Decision decision,
+        Money now,
+        Money expected,
+        Money knowing,
+        Money error,
+        int worth,
+        List<String> askFirst,
+        List<Step> steps) {
     public Plan {
+        askFirst = List.copyOf(askFirst);
         steps = List.copyOf(steps);
     }
 

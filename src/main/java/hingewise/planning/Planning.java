@@ -9,6 +9,7 @@ import hingewise.decision.Prospect;
 import hingewise.diagnosis.Diagnosis;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Confirmation;
+import hingewise.rulebook.Observation;
 import hingewise.rulebook.RuleBook;
 import java.util.Comparator;
 import java.util.List;
@@ -86,20 +87,53 @@ public final class Planning {
     /** The plan. */
     public Plan plan() {
         Prospect prospect = prospect();
+        Decision decision = decision(prospect);
         return new Plan(
-                decision(prospect),
+                decision,
                 costs.expected(prospect.stop()),
                 costs.expected(prospect.plan()),
                 costs.expected(prospect.known()),
                 costs.expected(prospect.error()),
                 worthIt(prospect).size(),
+                ids(asking().needs(decision)),
                 steps(prospect));
     }
 
-    /** The plan as a sheet to work by, to the end of every branch that is likely enough. It begins with the plan's first step. */
+    Asking asking() {
+        return problem.asking();
+    }
+
+    private static List<String> ids(List<Sheet.Need> needs) {
+        return needs.stream().map(n -> n.observation().id()).toList();
+    }
+
+    /**
+     * The plan as a sheet to work by, to the end of every branch that is likely enough. It begins with the plan's first
+     * step.
+     */
     public Sheet sheet() {
-        Policy policy = Planner.policy(problem.problem(), problem.worlds(), 0, THROWS, Sheet.LEAST_CHANCE);
+        return sheet(Sheet.LEAST_CHANCE);
+    }
+
+    /** @param least chance of a branch that is drawn */
+    public Sheet sheet(double least) {
+        Policy policy = Planner.policy(problem.problem(), problem.worlds(), 0, THROWS, least);
         return SheetMaker.sheet(problem, costs, this::ending, Planner.WORLDS, policy);
+    }
+
+    /** What must be answered before all that a sheet opens, by its stations or at its ends, and is not. */
+    public List<Sheet.Need> beforeOpening(Sheet sheet) {
+        return Stream.concat(
+                        sheet.stations().stream().flatMap(s -> asking().needs(s.opens()).stream()),
+                        sheet.ends().stream().flatMap(e -> asking().needs(e.decision()).stream()))
+                .distinct()
+                .toList();
+    }
+
+    /** The quickest check that answers this, opens nothing, harms nothing and can be done now; empty if there is none. */
+    public Optional<Confirmation> check(Observation observation) {
+        return asking().checks(observation, problem.moments().now())
+                .min(Comparator.comparingDouble(Confirmation::minutes).thenComparing(Confirmation::id));
     }
 
     /** The beginning of the plan alone, which takes less time. */
@@ -180,7 +214,7 @@ public final class Planning {
                 problem.minutes(option.act()),
                 cost,
                 path.stream().map(Access::id).toList(),
-                problem.needs(c).stream().map(n -> n.observation().id()).toList(),
+                ids(asking().needs(c)),
                 costs.expected(option.gross()),
                 costs.expected(option.net()),
                 option.with() == Option.ALONE ? Optional.empty() : Optional.of(problem.confirmation(option.with())),

@@ -4,11 +4,14 @@ import hingewise.rulebook.Access;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.Part;
+import java.math.RoundingMode;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
@@ -47,6 +50,63 @@ public record Sheet(
     }
 
     /**
+     * This sheet behind a look that stands before all else: what is seen otherwise leads nowhere.
+     *
+     * @param looks what to look at, with the answers on which to go on
+     * @param goesOn chance of that, in 0–1
+     * @param cost money spent on the look
+     * @param whole what following the longer sheet costs, all counted
+     */
+    public Sheet after(Confirmation look, List<Need> looks, double goesOn, Money cost, Money whole) {
+        Way next = stations.isEmpty()
+                ? ends.isEmpty() ? new Way.AskAgain(Optional.empty()) : new Way.Stop(1)
+                : new Way.Go(2);
+        Map<String, Boolean> asNeeded = new LinkedHashMap<>();
+        looks.forEach(n -> asNeeded.put(n.observation().id(), n.answer()));
+        List<Map<String, Boolean>> all = List.of(Map.of());
+        for (Need n : looks) {
+            all = all.stream()
+                    .flatMap(r -> Stream.of(n.answer(), !n.answer()).map(a -> {
+                        Map<String, Boolean> longer = new LinkedHashMap<>(r);
+                        longer.put(n.observation().id(), a);
+                        return longer;
+                    }))
+                    .map(r -> (Map<String, Boolean>) r)
+                    .toList();
+        }
+        Station first = new Station(
+                1,
+                look,
+                1,
+                look.minutes(),
+                cost,
+                List.of(),
+                List.of(),
+                looks.stream().map(Need::observation).toList(),
+                List.of(
+                        new Branch(goesOn, false, List.of(asNeeded), next),
+                        new Branch(
+                                1 - goesOn,
+                                false,
+                                all.stream().filter(r -> !r.equals(asNeeded)).toList(),
+                                new Way.AskAgain(Optional.empty()))));
+        return new Sheet(
+                Stream.concat(Stream.of(first), stations.stream().map(s -> s.behind(goesOn)))
+                        .toList(),
+                ends.stream()
+                        .map(e -> new End(e.number(), e.decision(), goesOn * e.chance()))
+                        .toList(),
+                look.minutes() + goesOn * minutes,
+                look.minutes() + longest,
+                cost.plus(material.multipliedBy(goesOn, RoundingMode.HALF_EVEN)),
+                whole,
+                parts.stream()
+                        .map(p -> new Needed(p.part(), goesOn * p.chance(), p.price()))
+                        .toList(),
+                phones);
+    }
+
+    /**
      * Something to do.
      *
      * @param number from 1
@@ -75,6 +135,18 @@ public record Sheet(
             looks = List.copyOf(looks);
             branches = List.copyOf(branches);
         }
+
+        /** The same with one more station before all others, from which so many come this way. */
+        private Station behind(double share) {
+            List<Branch> further = branches.stream()
+                    .map(b -> new Branch(
+                            share * b.chance(),
+                            b.left(),
+                            b.reports(),
+                            b.way() instanceof Way.Go go ? new Way.Go(go.station() + 1) : b.way()))
+                    .toList();
+            return new Station(number + 1, confirmation, share * chance, minutes, cost, opens, first, looks, further);
+        }
     }
 
     /**
@@ -82,7 +154,16 @@ public record Sheet(
      *
      * @param answer the answer with which it is
      */
-    public record Need(Observation observation, boolean answer) {}
+    public record Need(Observation observation, boolean answer) {
+        /**
+         * Whether the other answer stops all work.
+         *
+         * @param stops whether "yes" to an observation does, by id
+         */
+        public boolean stopsWork(Predicate<String> stops) {
+            return !answer && stops.test(observation.id());
+        }
+    }
 
     /**
      * What leads the same way.
@@ -97,6 +178,21 @@ public record Sheet(
             reports = reports.stream()
                     .map(r -> Collections.unmodifiableMap(new LinkedHashMap<>(r)))
                     .toList();
+        }
+
+        /**
+         * Whether it is taken only by what stops all work.
+         *
+         * @param first what is answered first at its station
+         * @param stops whether "yes" to an observation stops all work, by id
+         */
+        public boolean stopsWork(List<Need> first, Predicate<String> stops) {
+            return reports.isEmpty()
+                    ? left && first.stream().allMatch(n -> n.stopsWork(stops))
+                    : !left
+                            && reports.stream()
+                                    .allMatch(r -> r.entrySet().stream()
+                                            .anyMatch(e -> e.getValue() && stops.test(e.getKey())));
         }
     }
 

@@ -80,7 +80,7 @@ final class SheetMaker {
         Policy.Do act = (Policy.Do) places.policy(place);
         Confirmation c = problem.confirmation(act.act());
         List<Access> opens = problem.gates(act.opens());
-        List<Sheet.Need> first = problem.needs(c);
+        List<Sheet.Need> first = problem.asking().needs(c);
         List<List<Places.Way>> ways = places.ways(place);
         List<Observation> looks = ways.stream()
                 .flatMap(List::stream)

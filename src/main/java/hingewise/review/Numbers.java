@@ -161,6 +161,7 @@ final class Numbers {
                 o.whenNo(),
                 o.moments(),
                 o.needs(),
+                o.askedIf(),
                 o.access(),
                 rate("leak of " + o.id(), o.leak()),
                 o.fitful(),

@@ -12,7 +12,7 @@ import java.util.Set;
  * @param minutes hands-on minutes, access not included
  * @param cost money spent on it, in the bench's currency
  * @param access the access state it needs; empty when the phone stays closed
- * @param needs observations and the answers they must have first
+ * @param needs observations and the answers they must have, in the order to ask, first
  * @param settles observations it answers (a try: those to look at again afterwards)
  * @param cures for a try: causes and the chance that it cures each, in .001–.999
  * @param damages what it may bring about
@@ -38,18 +38,13 @@ public record Confirmation(
         Set<String> families,
         Grounds grounds) {
     public Confirmation {
-        needs = Map.copyOf(needs);
+        needs = Ordered.copyOf(needs);
         settles = Ordered.copyOf(settles);
         cures = Ordered.copyOf(cures);
         tools = Ordered.copyOf(tools);
         cautions = Ordered.copyOf(cautions);
         moments = Set.copyOf(moments);
         families = Set.copyOf(families);
-    }
-
-    /** Whether the recorded answers allow it to be done; what is not recorded forbids nothing. */
-    public boolean possible(Map<String, Boolean> answers) {
-        return Observation.allowed(needs, answers);
     }
 
     /** What sort of confirmation it is. */

@@ -15,6 +15,8 @@ import java.util.Set;
  * @param whenNo the same when the answer is no
  * @param moments when asking makes sense
  * @param needs other observations and the answers they must have before this can be asked
+ * @param askedIf other observations and the answers without which nobody asks; unlike {@code needs} they take nothing from
+ *     an answer that is recorded
  * @param access the access state it needs; empty when the phone stays closed
  * @param leak how often it is seen with no known cause, in 1e-5–.5
  * @param fitful chance that it shows at one look although it is there; empty when it always does
@@ -33,6 +35,7 @@ public record Observation(
         String whenNo,
         Set<Moment> moments,
         Map<String, Boolean> needs,
+        Map<String, Boolean> askedIf,
         Optional<String> access,
         double leak,
         OptionalDouble fitful,
@@ -45,6 +48,7 @@ public record Observation(
     public Observation {
         moments = Set.copyOf(moments);
         needs = Map.copyOf(needs);
+        askedIf = Ordered.copyOf(askedIf);
         reliability = Map.copyOf(reliability);
         families = Set.copyOf(families);
     }

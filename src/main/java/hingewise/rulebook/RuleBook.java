@@ -1,6 +1,7 @@
 package hingewise.rulebook;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -164,5 +165,45 @@ public record RuleBook(
             at = step.parent();
         }
         return List.copyOf(path);
+    }
+
+    /**
+     * Whether the recorded answers allow a confirmation and all that must be opened for it. What is not recorded forbids
+     * nothing and must be asked first, unless the recorded answers say that it cannot be asked.
+     *
+     * @param open ids of the access states that are open already
+     */
+    public boolean possible(Confirmation c, Map<String, Boolean> answers, Set<String> open) {
+        return possible(c.needs(), answers)
+                && pathTo(c.access()).stream()
+                        .filter(a -> !open.contains(a.id()))
+                        .allMatch(a -> possible(a.needs(), answers));
+    }
+
+    /** Whether the recorded answers are these, or may become these if they are asked for. */
+    public boolean possible(Map<String, Boolean> needs, Map<String, Boolean> answers) {
+        return Observation.allowed(needs, answers)
+                && unanswered(needs, answers).keySet().stream()
+                        .map(observations::get)
+                        .allMatch(o -> o == null || o.askable(answers) && Observation.allowed(o.askedIf(), answers));
+    }
+
+    /** What of these is not recorded, in the order to ask; each behind what must be asked before it makes sense. */
+    public Map<String, Boolean> unanswered(Map<String, Boolean> needs, Map<String, Boolean> answers) {
+        Map<String, Boolean> unanswered = new LinkedHashMap<>();
+        needs.forEach((id, answer) -> {
+            Observation o = observations.get(id);
+            if (!answers.containsKey(id) && o != null) {
+                unanswered.putAll(unanswered(o.askedIf(), answers));
+                unanswered.put(id, answer);
+            }
+        });
+        return unanswered;
+    }
+
+    /** Whether "yes" to an observation brings up a caution that stops all work. */
+    public boolean stops(String observation) {
+        return cautions.values().stream()
+                .anyMatch(c -> c.stops() && c.observations().contains(observation));
     }
 }

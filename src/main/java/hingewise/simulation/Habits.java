@@ -184,7 +184,10 @@ record Habits(boolean thrifty) {
         return work.setting().rules().confirmations().values().stream()
                 .filter(c -> c.families().contains(work.setting().costs().family()))
                 .filter(c -> c.moments().contains(Moment.ARRIVAL) || c.moments().contains(Moment.OPENED))
-                .filter(c -> c.possible(latest) && !tried.contains(c.id()));
+                .filter(c -> !tried.contains(c.id()))
+                .filter(c -> work.setting()
+                        .rules()
+                        .possible(c, latest, work.readings().open()));
     }
 
     private static boolean tells(Work work, Confirmation c) {

@@ -19,6 +19,7 @@ import hingewise.rulebook.Part;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -103,14 +104,10 @@ final class Work {
     /** Does it, unless the answer to something that must be known first forbids it. */
     void does(Confirmation c) {
         EvidenceKind kind = c.kind() == Confirmation.Kind.QUESTION ? EvidenceKind.CLAIM : EvidenceKind.LOOK;
-        for (Map.Entry<String, Boolean> need : new TreeMap<>(c.needs()).entrySet()) {
-            if (!readings().latest().containsKey(need.getKey())) {
-                takes(ASKING);
-                look(need.getKey(), kind);
-            }
-            if (!need.getValue().equals(readings().latest().getOrDefault(need.getKey(), need.getValue()))) {
-                return;
-            }
+        Map<String, Boolean> needs = needs(c.access());
+        needs.putAll(c.needs());
+        if (!met(needs, kind)) {
+            return;
         }
         c.access().ifPresent(this::open);
         cost += setting.bill().doing(c);
@@ -120,6 +117,26 @@ final class Work {
         record(new Try(file.nextId(), Instant.EPOCH, HAND, c.id(), ""));
         c.settles().forEach(o -> look(o, kind));
         retest();
+    }
+
+    /** What must be answered before opening as far as this. */
+    private Map<String, Boolean> needs(Optional<String> access) {
+        Map<String, Boolean> needs = new LinkedHashMap<>();
+        setting.costs().stepsTo(access, readings().open()).forEach(a -> needs.putAll(a.needs()));
+        return needs;
+    }
+
+    /** Whether all that must be answered first is, as it must be; what is not answered yet is asked. */
+    private boolean met(Map<String, Boolean> needs, EvidenceKind kind) {
+        for (Map.Entry<String, Boolean> need :
+                setting.rules().unanswered(needs, readings().latest()).entrySet()) {
+            takes(ASKING);
+            look(need.getKey(), kind);
+            if (!need.getValue().equals(readings().latest().getOrDefault(need.getKey(), need.getValue()))) {
+                return false;
+            }
+        }
+        return setting.rules().possible(needs, readings().latest());
     }
 
     /** Opens it as far as is needed, fits parts and sees whether the complaint is still there. */

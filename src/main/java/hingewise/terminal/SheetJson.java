@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** A sheet for another program to read: the same as the text, complete and unrounded. */
 final class SheetJson {
@@ -34,7 +35,11 @@ final class SheetJson {
                     assessment.cautions().stream().filter(c -> c.brought()).toList(),
                     (j, c) -> AssessmentJson.caution(j, c.caution(), c.stops()));
             if (b.sheet().isPresent()) {
-                sheet(json, b, b.sheet().get());
+                sheet(
+                        json,
+                        b,
+                        b.sheet().get(),
+                        rules.of(assessment.file().phone().family())::stops);
             } else {
                 Json.texts(
                         json,
@@ -46,7 +51,9 @@ final class SheetJson {
         });
     }
 
-    private static void sheet(JsonGenerator json, BenchSheet bench, Sheet sheet) throws IOException {
+    /** @param stops whether "yes" to an observation stops all work, by id */
+    private static void sheet(JsonGenerator json, BenchSheet bench, Sheet sheet, Predicate<String> stops)
+            throws IOException {
         json.writeObjectFieldStart("plan");
         AssessmentJson.plan(json, bench.assessment().plan());
         json.writeEndObject();
@@ -64,7 +71,7 @@ final class SheetJson {
                 json,
                 "stations",
                 sheet.stations(),
-                (j, s) -> station(j, s, bench.atStations().get(s.number() - 1)));
+                (j, s) -> station(j, s, bench.atStations().get(s.number() - 1), stops));
         Json.objects(
                 json, "ends", sheet.ends(), (j, e) -> end(j, e, bench.atEnds().get(e.number() - 1)));
     }
@@ -80,7 +87,9 @@ final class SheetJson {
         }
     }
 
-    private static void station(JsonGenerator json, Sheet.Station station, BenchSheet.Care care) throws IOException {
+    private static void station(
+            JsonGenerator json, Sheet.Station station, BenchSheet.Care care, Predicate<String> stops)
+            throws IOException {
         json.writeNumberField("number", station.number());
         json.writeStringField("id", station.confirmation().id());
         json.writeStringField("kind", station.confirmation().kind().id());
@@ -93,10 +102,14 @@ final class SheetJson {
         Json.objects(json, "askFirst", station.first(), (j, n) -> {
             j.writeStringField("id", n.observation().id());
             j.writeBooleanField("goOnIf", n.answer());
+            j.writeBooleanField("otherAnswerStopsWork", n.stopsWork(stops));
         });
         Json.texts(json, "looks", station.looks().stream().map(Observation::id).toList());
         care(json, care);
-        Json.objects(json, "branches", station.branches(), SheetJson::branch);
+        Json.objects(json, "branches", station.branches(), (j, b) -> {
+            j.writeBooleanField("stopsWork", b.stopsWork(station.first(), stops));
+            branch(j, b);
+        });
     }
 
     private static void care(JsonGenerator json, BenchSheet.Care care) throws IOException {

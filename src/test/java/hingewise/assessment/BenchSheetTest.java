@@ -77,6 +77,57 @@ class BenchSheetTest {
         });
     }
 
+    /** The case of a dark phone with a look at its backs, and the same without. */
+    private static CaseFile told(boolean flat) throws IOException {
+        CaseFile file = CaseFileStore.read(Path.of("demo-cases/clamshell-buzzes-no-image.json"));
+        return new CaseFile(
+                file.title(),
+                true,
+                file.phone(),
+                file.entries().stream()
+                        .filter(e ->
+                                flat || !(e instanceof Report r && r.about().equals("back-bulges")))
+                        .toList());
+    }
+
+    @Test
+    void nobodyOpensAPhoneBeforeItIsKnownThatNoBackBulges() throws IOException {
+        Sheet known = assessor.sheet(assessor.assess(told(true))).sheet().orElseThrow();
+        assertThat(known.stations().get(0).opens()).isNotEmpty();
+        BenchSheet bench = assessor.sheet(assessor.assess(told(false)));
+        Sheet sheet = bench.sheet().orElseThrow();
+        Sheet.Station look = sheet.stations().get(0);
+        assertThat(look.confirmation().settles()).contains("back-bulges");
+        assertThat(look.opens()).isEmpty();
+        assertThat(look.branches()).hasSize(2);
+        assertThat(look.branches().get(0).way()).isEqualTo(new Sheet.Way.Go(2));
+        assertThat(look.branches().get(0).reports().get(0)).containsEntry("back-bulges", false);
+        assertThat(look.branches().get(1).way()).isInstanceOf(Sheet.Way.AskAgain.class);
+        assertThat(look.branches().get(1).stopsWork(List.of(), assessor.rules()::stops))
+                .isTrue();
+        // Behind the look it is the sheet of the phone whose backs lie flat.
+        assertThat(sheet.stations().stream().skip(1).map(Sheet.Station::confirmation))
+                .startsWith(known.stations().get(0).confirmation());
+        assertThat(sheet.stations()).filteredOn(s -> !s.opens().isEmpty()).isNotEmpty();
+        assertThat(sheet.stations())
+                .allMatch(s ->
+                        s.first().stream().noneMatch(n -> n.observation().id().equals("back-bulges")));
+        double led = look.branches().stream().mapToDouble(Sheet.Branch::chance).sum();
+        assertThat(led).isCloseTo(1, within(1e-9));
+        assertThat(sheet.stations().get(1).chance())
+                .isCloseTo(look.branches().get(0).chance(), within(1e-9));
+        assertThat(sheet.minutes())
+                .isCloseTo(look.minutes() + look.branches().get(0).chance() * known.minutes(), within(2.0));
+    }
+
+    @Test
+    void theListSaysThatABulgingBackMustBeRuledOutFirst() throws IOException {
+        assertThat(assessor.assess(told(false)).tryFirst())
+                .filteredOn(s -> !s.opens().isEmpty())
+                .isNotEmpty()
+                .allMatch(s -> s.askFirst().contains("back-bulges"));
+    }
+
     @Test
     void branchesAddUpToTheirStationAndEveryWayLeadsSomewhere() {
         drawn().forEach(bench -> {

@@ -54,14 +54,15 @@ class VignettesTest {
     /**
      * Hits of the mending part, as measured; a floor may only be raised. When looking ahead took the place of looking one
      * step ahead, right first things went from 46 to 42 here and from 16 to 19 in the held-out part; when what is left
-     * was charged with all of its later repair, to 44 and 20.
+     * was charged with all of its later repair, to 44 and 20; when
+     * nothing was opened any more before it was asked whether it may be, to 46 and 21.
      */
     private static final Map<Asked, Integer> MENDING_FLOORS = Map.of(
-            Asked.CAUSES, 63, Asked.FIRST_TRY, 44, Asked.PARTS, 66, Asked.STOPS, 3, Asked.GOES_ON, 63, Asked.SOUND, 9);
+            Asked.CAUSES, 63, Asked.FIRST_TRY, 46, Asked.PARTS, 66, Asked.STOPS, 3, Asked.GOES_ON, 63, Asked.SOUND, 9);
 
     /** Hits of the held-out part, as measured; a floor may only be raised. */
     private static final Map<Asked, Integer> HELD_OUT_FLOORS = Map.of(
-            Asked.CAUSES, 29, Asked.FIRST_TRY, 20, Asked.PARTS, 32, Asked.STOPS, 2, Asked.GOES_ON, 29, Asked.SOUND, 2);
+            Asked.CAUSES, 29, Asked.FIRST_TRY, 21, Asked.PARTS, 32, Asked.STOPS, 2, Asked.GOES_ON, 29, Asked.SOUND, 2);
 
     private final RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
     private final PriceBook prices =

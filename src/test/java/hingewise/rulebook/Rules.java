@@ -83,6 +83,7 @@ public final class Rules {
                         id + " is not seen.",
                         Set.of(Moment.values()),
                         Map.of(),
+                        Map.of(),
                         Optional.empty(),
                         leak,
                         fitful,
@@ -154,6 +155,7 @@ public final class Rules {
                         a.parent(),
                         a.minutes(),
                         a.cost(),
+                        a.needs(),
                         damages,
                         a.tools(),
                         a.cautions(),
@@ -230,10 +232,84 @@ public final class Rules {
                         parent,
                         20,
                         BigDecimal.ZERO,
+                        Map.of(),
                         Damages.always(damages),
                         Set.of(),
                         Set.of(),
                         Set.of(FAMILY),
+                        WHY));
+        return this;
+    }
+
+    /** This state is only opened once an observation is answered so. */
+    public Rules openedOnlyIf(String state, String observation, boolean answer) {
+        Access a = access.get(state);
+        access.put(
+                state,
+                new Access(
+                        a.id(),
+                        a.label(),
+                        a.parent(),
+                        a.minutes(),
+                        a.cost(),
+                        Map.of(observation, answer),
+                        a.damages(),
+                        a.tools(),
+                        a.cautions(),
+                        a.families(),
+                        WHY));
+        return this;
+    }
+
+    /** This is only asked once another observation is answered so. */
+    public Rules askedOnlyIf(String observation, String before, boolean answer) {
+        Observation o = observations.get(observation);
+        observations.put(
+                observation,
+                new Observation(
+                        o.id(),
+                        o.label(),
+                        o.question(),
+                        o.look(),
+                        o.whenYes(),
+                        o.whenNo(),
+                        o.moments(),
+                        o.needs(),
+                        Map.of(before, answer),
+                        o.access(),
+                        o.leak(),
+                        o.fitful(),
+                        o.repeat(),
+                        o.reliability(),
+                        o.families(),
+                        o.pictures(),
+                        o.phrases(),
+                        WHY));
+        return this;
+    }
+
+    /** A check from outside that answers one observation. */
+    public Rules check(String id, String observation) {
+        question(id, observation, Map.of(), Set.of(Moment.ARRIVAL));
+        Confirmation c = confirmations.get(id);
+        confirmations.put(
+                id,
+                new Confirmation(
+                        id,
+                        Confirmation.Kind.CHECK,
+                        c.label(),
+                        c.how(),
+                        c.minutes(),
+                        c.cost(),
+                        c.access(),
+                        c.needs(),
+                        c.settles(),
+                        c.cures(),
+                        c.damages(),
+                        c.tools(),
+                        c.cautions(),
+                        c.moments(),
+                        c.families(),
                         WHY));
         return this;
     }

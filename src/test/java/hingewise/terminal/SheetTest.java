@@ -46,8 +46,7 @@ class SheetTest {
                 """);
         String sheet = Ran.shipped("sheet", dead.toString()).out().replaceAll("\\s+", " ");
         assertThat(sheet)
-                .contains(
-                        "Does a back bulge, or does the phone rock on a flat plate? Go on only if no. If yes, all work stops")
+                .contains("1 Rule out swelling first – begin here", "all work stops: record it, ask again")
                 .doesNotContain("a first answer is another →");
     }
 

@@ -16,18 +16,18 @@ import java.util.stream.IntStream;
 /** Says what was seen where a branch is taken, in as few words as tell it from the others. */
 final class Outcomes {
     private final Sheet.Station station;
-    private final Predicate<Sheet.Need> stops;
+    private final Predicate<String> stops;
     private final List<Observation> looks;
 
-    /** @param stops whether the other answer to what must be answered first stops all work */
-    Outcomes(Sheet.Station station, Predicate<Sheet.Need> stops) {
+    /** @param stops whether "yes" to an observation stops all work, by id */
+    Outcomes(Sheet.Station station, Predicate<String> stops) {
         this.station = station;
         this.stops = stops;
         this.looks = station.looks();
     }
 
     String of(Sheet.Branch branch) {
-        if (branch.way() instanceof Sheet.Way.AskAgain again && again.next().isEmpty()) {
+        if (branch.way() instanceof Sheet.Way.AskAgain again && again.next().isEmpty() && !stopsWork(branch)) {
             return station.branches().size() == 1 ? "whatever you see" : "anything else";
         }
         return branch.left() ? unmet() : seen(branch.reports());
@@ -35,15 +35,13 @@ final class Outcomes {
 
     /** Whether a branch is taken only by what stops all work. */
     boolean stopsWork(Sheet.Branch branch) {
-        return branch.left()
-                && branch.reports().isEmpty()
-                && station.first().stream().allMatch(stops);
+        return branch.stopsWork(station.first(), stops);
     }
 
     /** What stops all work is told where it is asked, and never leads to another station. */
     private String unmet() {
         List<Sheet.Need> first = station.first();
-        List<Sheet.Need> going = first.stream().filter(stops.negate()).toList();
+        List<Sheet.Need> going = first.stream().filter(n -> !n.stopsWork(stops)).toList();
         List<Sheet.Need> told = going.isEmpty() ? first : going;
         if (told.size() > 1) {
             return "a first answer is another" + (told.size() < first.size() ? ", none that stops work" : "");
@@ -110,8 +108,10 @@ final class Outcomes {
         Set<List<Boolean>> left = new LinkedHashSet<>(reports);
         while (!left.isEmpty()) {
             List<Optional<Boolean>> best = fitting.stream()
-                    .max(Comparator.comparingLong(
-                            c -> held(c).stream().filter(left::contains).count()))
+                    .max(Comparator.comparingLong((List<Optional<Boolean>> c) ->
+                                    held(c).stream().filter(left::contains).count())
+                            .thenComparing(
+                                    c -> c.stream().filter(Optional::isEmpty).count()))
                     .orElseThrow();
             chosen.add(best);
             held(best).forEach(left::remove);

@@ -31,14 +31,14 @@ final class Stations {
     }
 
     private BenchPage.Station station(Sheet.Station station) {
-        Outcomes outcomes = new Outcomes(station, this::stopsWork);
+        Outcomes outcomes = new Outcomes(station, rules::stops);
         Confirmation c = station.confirmation();
         List<Row> rows = new ArrayList<>();
         station.first()
                 .forEach(n -> rows.add(Row.of(
                         "first",
                         n.observation().question() + " Go on only if " + (n.answer() ? "yes." : "no.")
-                                + (stopsWork(n)
+                                + (n.stopsWork(rules::stops)
                                         ? " If yes, all work stops: record it and do no other station."
                                         : ""))));
         if (!station.opens().isEmpty()) {
@@ -62,14 +62,6 @@ final class Stations {
                         + (station.cost().isZero() ? "" : ", " + Say.money(station.cost())),
                 rows,
                 station.branches().stream().map(b -> branch(outcomes, b)).toList());
-    }
-
-    /** Whether the other answer brings up a caution that stops work, whatever is planned for it. */
-    private boolean stopsWork(Sheet.Need need) {
-        return !need.answer()
-                && rules.cautions().values().stream()
-                        .anyMatch(c -> c.stops()
-                                && c.observations().contains(need.observation().id()));
     }
 
     /** The station at which the same is done and told, or 0. */

@@ -47,6 +47,7 @@ final class ThingArticles {
                 .fact(refs.path(access.families(), r -> Optional.of(access.id())))
                 .fact(Words.minutes(access.minutes()) + " for this step, in and out again"
                         + (access.cost().signum() > 0 ? ", " + Words.money(rules, access.cost()) : "") + ".")
+                .fact(Words.needs(rules, access.needs()))
                 .fact(Words.tools(rules, access.tools()))
                 .fact(Words.onlyFor(rules, access.families()))
                 .group(

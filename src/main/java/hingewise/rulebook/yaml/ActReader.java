@@ -54,6 +54,7 @@ final class ActReader {
                 fields.reference("parent", Section.ACCESS),
                 fields.minutes(),
                 fields.cost(),
+                fields.answers("needs"),
                 DamageReader.damages(fields),
                 fields.references("tools", Section.TOOLS),
                 fields.references("cautions", Section.CAUTIONS),

@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -48,10 +49,22 @@ final class Consistency {
                 rules.observations(),
                 o -> o.needs().keySet());
         circles(
+                Section.OBSERVATIONS,
+                "asked-if",
+                rules.observations(),
+                o -> o.askedIf().keySet());
+        circles(
                 Section.ACCESS,
                 "parent",
                 rules.access(),
                 a -> a.parent().stream().toList());
+        seenFirst(
+                rules,
+                "",
+                (step, what) -> tell(
+                        new Spot(Section.ACCESS, step.access(), "needs", step.observation()),
+                        what,
+                        "What is asked before opening must be seen without it: ask for something else, or leave it out."));
         circles(Section.PARTS, "alongside", rules.parts(), Part::alongside);
         rules.families().values().stream().flatMap(f -> f.model().stream()).forEach(this::model);
         rules.causes().values().forEach(this::cause);
@@ -80,6 +93,15 @@ final class Consistency {
         }
     }
 
+    /** Tells of each answer that is needed before something is opened and cannot be had before it is. */
+    private static void seenFirst(RuleBook rules, String where, BiConsumer<Foregoing.Step, String> tell) {
+        Foregoing.circles(rules)
+                .forEach(step -> tell.accept(
+                        step,
+                        Quoted.of(step.observation()) + " must be answered before " + Quoted.of(step.access()) + where
+                                + ", and is not seen before that is open"));
+    }
+
     /** What a model says beside its family must be about something, and must lead to an open phone. */
     private void model(Model model) {
         RuleBook own = rules.of(model.id());
@@ -94,6 +116,14 @@ final class Consistency {
                         "Take one step of the circle out.");
             }
         }
+        seenFirst(own, " on this model", (step, what) -> {
+            if (!Foregoing.circles(rules).contains(step)) {
+                tell(
+                        new Spot(Section.MODELS, model.id(), "opens", step.access()),
+                        what,
+                        "Let it be opened otherwise, or take it out.");
+            }
+        });
         model.signs()
                 .forEach((cause, signs) -> Optional.ofNullable(rules.causes().get(cause))
                         .ifPresent(c -> signs.keySet().stream()
@@ -122,6 +152,7 @@ final class Consistency {
     private void observation(Observation o) {
         Owner owner = new Owner(Section.OBSERVATIONS, o.id(), o.families());
         covered(owner, "needs", o.needs().keySet(), this::familiesAsked);
+        covered(owner, "asked-if", o.askedIf().keySet(), this::familiesAsked);
         covered(owner, "access", o.access().stream().toList(), this::familiesOpened);
         wordSets(Section.OBSERVATIONS, o.id(), o.phrases());
     }
@@ -163,6 +194,7 @@ final class Consistency {
     private void access(Access a) {
         Owner owner = new Owner(Section.ACCESS, a.id(), a.families());
         covered(owner, "parent", a.parent().stream().toList(), this::familiesOpened);
+        covered(owner, "needs", a.needs().keySet(), this::familiesAsked);
         damages(owner, a.damages());
     }
 

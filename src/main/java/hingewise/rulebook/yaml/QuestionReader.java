@@ -35,6 +35,7 @@ final class QuestionReader {
                 fields.text("when-no"),
                 moments(fields),
                 fields.answers("needs"),
+                fields.answers("asked-if"),
                 fields.reference("access", Section.ACCESS),
                 fields.required("leak")
                         .flatMap(fields.values()::rate)

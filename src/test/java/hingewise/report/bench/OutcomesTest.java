@@ -27,7 +27,7 @@ class OutcomesTest {
                 .toList();
         Sheet.Station station = new Sheet.Station(
                 1, any, 1, 5, Money.zero(CurrencyUnit.EUR), List.of(), first, List.of(), List.of(LEFT));
-        return new Outcomes(station, n -> n.observation().id().equals(BULGES));
+        return new Outcomes(station, BULGES::equals);
     }
 
     private static final Sheet.Branch LEFT = new Sheet.Branch(.1, true, List.of(), new Sheet.Way.Go(2));
