@@ -16,19 +16,21 @@ final class Board {
     /** Share of the price of failure by which a cause weighs that costs nothing else. */
     private static final double UNPRICED = .1;
 
+    private static final double[] NOTHING = {};
+
     final Problem problem;
     final Worlds worlds;
     final Dice dice;
     final States states;
     final Situations situations;
     private final List<List<Look>> looks = new ArrayList<>();
-    private final List<Map<Long, Move>> moves = new ArrayList<>();
+    /** By act, one for each number of gates that were still to be opened for it. */
+    private final List<List<Move>> moves = new ArrayList<>();
     /** The gates (one bit each) before each act. */
     private final long[] paths;
 
     private final Choices choices;
     private final Map<Lot, Lot> lots = new HashMap<>();
-    private final Tally tally = new Tally();
     private final int stride;
 
     Board(Problem problem, Worlds worlds, long seed) {
@@ -45,7 +47,7 @@ final class Board {
                 .toArray());
         Lot all = all(0);
         for (int a = 0; a < problem.acts().size(); a++) {
-            moves.add(new HashMap<>());
+            moves.add(new ArrayList<>());
             looks.add(mostTelling(all, a));
         }
     }
@@ -58,7 +60,15 @@ final class Board {
     /** An act as it is done in a lot. */
     Move move(int act, Lot lot) {
         long toOpen = paths[act] & ~lot.open();
-        return moves.get(act).computeIfAbsent(toOpen, t -> new Move(this, act, looks.get(act), t));
+        List<Move> known = moves.get(act);
+        for (Move move : known) {
+            if (move.opens() == toOpen) {
+                return move;
+            }
+        }
+        Move move = new Move(this, act, looks.get(act), toOpen);
+        known.add(move);
+        return move;
     }
 
     private List<Look> mostTelling(Lot all, int act) {
@@ -90,22 +100,21 @@ final class Board {
         return before == null ? lot : before;
     }
 
-    /** What each decision costs, summed over the two halves of a lot, one after the other. */
+    /** What each decision costs, summed over the two halves of a lot, one after the other; not to be changed. */
     private double[] losses(Lot lot) {
-        tally.clear();
-        for (int s : lot.situations()) {
-            tally.add(2 * situations.state(s) + half(situations.world(s)));
+        if (lot.sums.length == 0) {
+            lot.sums = new double[2 * stride];
+            for (int s : lot.situations()) {
+                add(lot.sums, s, situations.state(s), 1);
+            }
         }
-        double[] sums = new double[2 * stride];
-        for (int i = 0; i < tally.size(); i++) {
-            add(sums, tally.number(i) & 1, tally.number(i) >>> 1, tally.times(i));
-        }
-        return sums;
+        return lot.sums;
     }
 
-    private void add(double[] sums, int half, int state, int times) {
+    /** Adds what each decision costs in a state, so many times, to the half of the sums that a situation belongs to. */
+    private void add(double[] sums, int situation, int state, int times) {
         double[] losses = states.losses(state);
-        int from = half * stride;
+        int from = half(situations.world(situation)) * stride;
         for (int e = 0; e < losses.length; e++) {
             sums[from + e] += times * losses[e];
         }
@@ -156,25 +165,26 @@ final class Board {
     record Outcome(double ends, double own, double opening) {}
 
     Outcome outcome(Lot lot, int act, Choice.Among among) {
-        return among == Choice.Among.ALL
-                ? lot.outcomes.computeIfAbsent(act, a -> reckoned(lot, move(a, lot), among))
-                : reckoned(lot, move(act, lot), among);
+        if (among != Choice.Among.ALL) {
+            return reckoned(lot, move(act, lot), among);
+        }
+        if (lot.outcomes.length == 0) {
+            lot.outcomes = new Outcome[moves.size()];
+        }
+        Outcome known = lot.outcomes[act];
+        if (known == null) {
+            known = reckoned(lot, move(act, lot), among);
+            lot.outcomes[act] = known;
+        }
+        return known;
     }
 
     private Outcome reckoned(Lot lot, Move move, Choice.Among among) {
-        tally.clear();
-        move.count(lot, tally);
-        double[][] sums = new double[move.reports()][];
-        int[] counts = new int[sums.length];
-        for (int i = 0; i < tally.size(); i++) {
-            int result = tally.number(i);
-            int report = move.report(result);
-            if (counts[report] == 0) {
-                sums[report] = new double[2 * stride];
-            }
-            counts[report] += tally.times(i);
-            add(sums[report], move.half(result), move.state(result), tally.times(i));
+        int[] counts = new int[move.reports()];
+        for (int s : lot.situations()) {
+            counts[Move.report(move.result(s))]++;
         }
+        double[][] sums = sums(lot, move, counts);
         Choice after = choices.with(lot.open() | move.opens());
         double ends = 0;
         double own = 0;
@@ -190,6 +200,39 @@ final class Board {
     }
 
     /**
+     * What each decision costs after a move, by report. What it costs before is known, so that those worlds need not be
+     * looked at that report what most do and stay as they are.
+     */
+    private double[][] sums(Lot lot, Move move, int[] counts) {
+        int usual = 0;
+        for (int r = 1; r < counts.length; r++) {
+            usual = counts[r] > counts[usual] ? r : usual;
+        }
+        double[] rest = losses(lot).clone();
+        double[][] sums = new double[counts.length][];
+        for (int r = 0; r < counts.length; r++) {
+            sums[r] = r == usual ? rest : counts[r] > 0 ? new double[2 * stride] : NOTHING;
+        }
+        for (int s : lot.situations()) {
+            int result = move.result(s);
+            int report = Move.report(result);
+            if (Move.changes(result)) {
+                add(rest, s, Move.state(result), 1);
+                add(rest, s, situations.state(s), -1);
+            }
+            if (report != usual) {
+                add(sums[report], s, Move.state(result), 1);
+            }
+        }
+        for (double[] other : sums) {
+            for (int e = 0; other != rest && e < other.length; e++) {
+                rest[e] -= other[e];
+            }
+        }
+        return sums;
+    }
+
+    /**
      * How much an act's looks tell of the counted causes, if it can be done: bits (Shannon's information) of each cause
      * times what leaving it costs, summed.
      */
@@ -198,11 +241,10 @@ final class Board {
         int causes = problem.leftover().size();
         int[][] there = new int[move.reports()][causes];
         int[] counts = new int[there.length];
-        int[] results = move.results(lot);
-        for (int i = 0; i < results.length; i++) {
-            int report = move.report(results[i]);
+        for (int s : lot.situations()) {
+            int report = Move.report(move.result(s));
             counts[report]++;
-            long state = states.state(situations.state(lot.situations()[i])) & problem.counted();
+            long state = states.state(situations.state(s)) & problem.counted();
             for (long rest = state; rest != 0; rest &= rest - 1) {
                 there[report][Long.numberOfTrailingZeros(rest)]++;
             }
@@ -229,27 +271,33 @@ final class Board {
 
     /** The lots that an act makes of one, by report; those that cannot be are empty. */
     Lot[] split(Lot lot, int act) {
-        return lot.splits.computeIfAbsent(act, a -> splitting(lot, a));
+        if (lot.splits.length == 0) {
+            lot.splits = new Lot[moves.size()][];
+        }
+        Lot[] known = lot.splits[act];
+        if (known == null) {
+            known = splitting(lot, act);
+            lot.splits[act] = known;
+        }
+        return known;
     }
 
     private Lot[] splitting(Lot lot, int act) {
         Move move = move(act, lot);
-        int[] results = move.results(lot);
         int[] counts = new int[move.reports()];
-        for (int result : results) {
-            counts[move.report(result)]++;
+        for (int s : lot.situations()) {
+            counts[Move.report(move.result(s))]++;
         }
         int[][] parts = new int[counts.length][];
         for (int r = 0; r < parts.length; r++) {
             parts[r] = new int[counts[r]];
         }
         Arrays.fill(counts, 0);
-        for (int i = 0; i < results.length; i++) {
-            int report = move.report(results[i]);
-            int before = lot.situations()[i];
-            int state = move.state(results[i]);
+        for (int s : lot.situations()) {
+            int result = move.result(s);
+            int report = Move.report(result);
             parts[report][counts[report]++] =
-                    state == situations.state(before) ? before : situations.number(situations.world(before), state);
+                    Move.changes(result) ? situations.number(situations.world(s), Move.state(result)) : s;
         }
         Lot[] made = new Lot[parts.length];
         for (int r = 0; r < made.length; r++) {

@@ -1,9 +1,7 @@
 package hingewise.decision;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
-import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Worlds that look alike so far. What was reckoned of it is kept with it: the same lot comes up in many orders of doing
@@ -16,9 +14,13 @@ final class Lot {
     private final int hash;
 
     /** What comes of acts, by number, as far as it was asked. */
-    final Map<Integer, Board.Outcome> outcomes = new HashMap<>();
+    @Nullable
+    Board.Outcome[] outcomes = {};
     /** The lots that acts make of it, by number, as far as it was asked. */
-    final Map<Integer, Lot[]> splits = new HashMap<>();
+    @Nullable
+    Lot[][] splits = {};
+    /** What each decision costs in it, summed over its two halves, one after the other; once it was asked. */
+    double[] sums = {};
     /** What deciding costs in it, once it was asked. */
     double end = Double.NaN;
 
@@ -31,7 +33,7 @@ final class Lot {
         this.situations = situations;
         this.open = open;
         this.done = done;
-        this.hash = Objects.hash(Arrays.hashCode(situations), open, done);
+        this.hash = 31 * (31 * Arrays.hashCode(situations) + Long.hashCode(open)) + Long.hashCode(done);
     }
 
     int[] situations() {

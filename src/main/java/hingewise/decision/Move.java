@@ -6,15 +6,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * One act with certain gates still to be opened for it, and what it does in each situation, which is kept: the same is
- * looked at again and again. Situations of one half of the worlds with the same report and state after it are one result.
+ * looked at again and again. A result is packed into one number: the state after it, the report, whether the state changed.
  */
 final class Move {
     /** The report of an act that was left because a need was not met. */
     static final int LEFT = 0;
+    /** Where the number of the state begins in a result. */
+    private static final int STATE = 5;
+
+    /** Of at most three looks, see {@link #reports}. */
+    private static final int MOST_REPORTS = 15;
 
     private final Board board;
     private final int number;
@@ -25,9 +29,8 @@ final class Move {
     private final Reader[] looks;
     private final double asking;
     private final double opening;
-    private final Numbering results = new Numbering();
-    /** By situation the number of its result and 1; 0 if it is not reckoned yet. */
-    private int[] resultOf = {};
+    /** By situation; 0 if it is not reckoned yet. */
+    private int[] results = {};
 
     /** A look and the worlds in which it reports. */
     private record Reader(int sign, boolean answer, BitSet ifShown, BitSet ifNot) {
@@ -63,44 +66,28 @@ final class Move {
         return order;
     }
 
-    /** The number of what comes of it in each situation of a lot. */
-    int[] results(Lot lot) {
-        makeRoom();
-        return IntStream.of(lot.situations()).map(this::result).toArray();
-    }
-
-    /** Counts what comes of it in the situations of a lot. */
-    void count(Lot lot, Tally tally) {
-        makeRoom();
-        for (int situation : lot.situations()) {
-            tally.add(result(situation));
+    /** What comes of it in a situation. */
+    int result(int situation) {
+        if (situation >= results.length) {
+            results = Arrays.copyOf(results, Math.max(board.situations.count(), 2 * results.length));
         }
-    }
-
-    private void makeRoom() {
-        if (resultOf.length < board.situations.count()) {
-            resultOf = Arrays.copyOf(resultOf, Math.max(board.situations.count(), 2 * resultOf.length));
-        }
-    }
-
-    private int result(int situation) {
-        int known = resultOf[situation];
-        return known == 0 ? reckoned(situation) : known - 1;
+        int known = results[situation];
+        return known == 0 ? reckoned(situation) : known;
     }
 
     /** What is reported in a result. */
-    int report(int result) {
-        return (int) (results.key(result) >>> 33);
+    static int report(int result) {
+        return result >>> 1 & MOST_REPORTS;
     }
 
-    /** The half of the worlds that a result is of. */
-    int half(int result) {
-        return (int) (results.key(result) >>> 32) & 1;
+    /** Whether the state after it is not the state before it. */
+    static boolean changes(int result) {
+        return (result & 1) != 0;
     }
 
     /** The number of the state after it. */
-    int state(int result) {
-        return (int) results.key(result);
+    static int state(int result) {
+        return (result >>> STATE) - 1;
     }
 
     private int reckoned(int situation) {
@@ -113,9 +100,9 @@ final class Move {
             y = after(world, x);
             report = report(world, y);
         }
-        int state = y == x ? before : board.states.number(y);
-        int result = results.number((2L * report + Board.half(world)) << 32 | state);
-        resultOf[situation] = result + 1;
+        int after = y == x ? before : board.states.number(y);
+        int result = after + 1 << STATE | report << 1 | (y == x ? 0 : 1);
+        results[situation] = result;
         return result;
     }
 

@@ -3,12 +3,12 @@ package hingewise.decision;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Finds what to do first. Every act is judged alone and every promising one with each other that may follow it; the best
@@ -117,10 +117,12 @@ public final class Planner {
 
     private Weighed weighed() {
         double stop = board.end(now);
-        double scale = search(-1L, 0).simply(now) / now.size();
+        long picked = picked(stop);
+        double scale = search(picked, 0).simply(now) / now.size();
         List<Saving> savings = search(-1L, scale).savings(now, stop);
-        List<Saving> paired = paired(savings, byItself(savings, scale));
-        Search search = search(paired.stream().mapToLong(s -> 1L << s.act()).reduce(0, (a, b) -> a | b), scale);
+        List<Saving> paired =
+                savings.stream().filter(s -> (picked >>> s.act() & 1) != 0).toList();
+        Search search = search(picked, scale);
         Map<Integer, Pair> pairs = new HashMap<>();
         paired.forEach(s -> pairs.put(s.act(), pair(search, s, paired, SYNERGY * scale * now.size())));
         Map<Integer, Double> whole = new HashMap<>();
@@ -157,11 +159,13 @@ public final class Planner {
         return new Weighed(options, first);
     }
 
-    /** What the acts save by itself where the best decision is one that no cure makes better: what they save for others. */
-    private List<Saving> byItself(List<Saving> savings, double scale) {
-        return board.leavesAllBehind(now)
-                ? search(-1L, scale).savings(now, board.end(now, Choice.Among.CONCERNED), Choice.Among.CONCERNED)
-                : savings;
+    /** The acts (one bit each) that save most; where no cure makes the best decision better, those that do for others. */
+    private long picked(double stop) {
+        Search all = search(-1L, 0);
+        return picked(
+                board.leavesAllBehind(now)
+                        ? all.savings(now, board.end(now, Choice.Among.CONCERNED), Choice.Among.CONCERNED)
+                        : all.savings(now, stop));
     }
 
     private Search search(long acts, double scale) {
@@ -243,27 +247,24 @@ public final class Planner {
                         .orElse(first);
     }
 
-    /**
-     * Those that save most alone or for their cost.
-     *
-     * @param by what they save as it counts for that
-     */
-    private static List<Saving> paired(List<Saving> savings, List<Saving> by) {
+    /** The acts (one bit each) that save most alone or for their cost. */
+    private static long picked(List<Saving> savings) {
         if (savings.size() <= PAIRED) {
-            return savings;
+            return bits(savings.stream());
         }
-        Set<Integer> picked = new LinkedHashSet<>();
-        by.stream()
+        long most = bits(savings.stream()
                 .sorted(Comparator.comparingDouble((Saving s) -> Saving.coarse(s.net()))
                         .reversed())
-                .limit(PAIRED / 2)
-                .forEach(s -> picked.add(s.act()));
-        by.stream()
-                .sorted(Comparator.comparingDouble(s -> Saving.coarse(-Saving.efficiency(s.gross(), s.cost()))))
-                .filter(s -> !picked.contains(s.act()))
-                .limit(PAIRED - PAIRED / 2)
-                .forEach(s -> picked.add(s.act()));
-        return savings.stream().filter(s -> picked.contains(s.act())).toList();
+                .limit(PAIRED / 2));
+        return most
+                | bits(savings.stream()
+                        .sorted(Comparator.comparingDouble(s -> Saving.coarse(-Saving.efficiency(s.gross(), s.cost()))))
+                        .filter(s -> (most >>> s.act() & 1) == 0)
+                        .limit(PAIRED - PAIRED / 2));
+    }
+
+    private static long bits(Stream<Saving> savings) {
+        return savings.mapToLong(s -> 1L << s.act()).reduce(0, (a, b) -> a | b);
     }
 
     /**
