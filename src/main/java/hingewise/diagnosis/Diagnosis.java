@@ -56,7 +56,7 @@ public record Diagnosis(
         for (String history : anyHistory) {
             none = none.no(Names.history(history));
         }
-        return -Math.expm1(solver.solve(none).logEvidence() - solution.logEvidence());
+        return -Math.expm1(solver.logEvidence(none) - solution.logEvidence());
     }
 
     /** Chance of each cause by id if this one is there. */

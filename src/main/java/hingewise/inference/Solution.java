@@ -24,14 +24,18 @@ public final class Solution {
         this.plan = plan;
         this.evidence = evidence;
         pass = new Pass(plan, evidence);
+        logEvidence = logEvidence(pass, evidence);
+        marginals = pass.down();
+        probabilities = Collections.unmodifiableMap(posteriors(pass, marginals));
+    }
+
+    static double logEvidence(Pass pass, Evidence evidence) {
         double log = pass.up();
         if (!(log > Double.NEGATIVE_INFINITY)) {
             throw new ImpossibleEvidenceException("the evidence has probability 0 under the network, so nothing follows"
                     + " from it: " + evidence.findings().keySet());
         }
-        logEvidence = log;
-        marginals = pass.down();
-        probabilities = Collections.unmodifiableMap(posteriors(pass, marginals));
+        return log;
     }
 
     private Map<String, Double> posteriors(Pass of, double[] from) {

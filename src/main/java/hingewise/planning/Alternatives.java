@@ -64,10 +64,12 @@ final class Alternatives {
             all.add(breaking(proceeds, best));
             m.service().ifPresent(s -> {
                 Money opened = opened() ? proceeds.working(false).minus(proceeds.working(true)) : nothing;
+                double unlooked = takenIfUnopened(s);
                 if (!opened()) {
-                    all.add(service(s, asIs, opened, true));
+                    all.add(service(s, asIs, opened, unlooked, true));
                 }
-                all.add(service(s, asIs, opened, false));
+                double taken = unlooked * (1 - s.refusesOpened().doubleValue());
+                all.add(service(s, asIs, opened, taken, false));
             });
             costs.shop()
                     .returns()
@@ -106,14 +108,9 @@ final class Alternatives {
      * If they refuse, it is sold as it is.
      *
      * @param opened what a working phone brings less now because it was opened; the maker closes it as new
+     * @param taken share of such phones that they do not refuse
      */
-    private Alternative service(Shop.Service service, Alternative asIs, Money opened, boolean unopened) {
-        double taken = unopened ? 1 : 1 - service.refusesOpened().doubleValue();
-        for (Map.Entry<String, BigDecimal> after : new TreeMap<>(service.refusesAfter()).entrySet()) {
-            taken *= 1
-                    - diagnosis.chanceOfAny(List.of(), List.of(after.getKey()))
-                            * after.getValue().doubleValue();
-        }
+    private Alternative service(Shop.Service service, Alternative asIs, Money opened, double taken, boolean unopened) {
         double refused = 1 - taken;
         Money either = service.shipping().plus(costs.perDay().multipliedBy(service.days()));
         return new Alternative(
@@ -125,6 +122,17 @@ final class Alternatives {
                 false,
                 taken,
                 unopened);
+    }
+
+    /** The share that they do not refuse of phones that nobody opened. */
+    private double takenIfUnopened(Shop.Service service) {
+        double taken = 1;
+        for (Map.Entry<String, BigDecimal> after : new TreeMap<>(service.refusesAfter()).entrySet()) {
+            taken *= 1
+                    - diagnosis.chanceOfAny(List.of(), List.of(after.getKey()))
+                            * after.getValue().doubleValue();
+        }
+        return taken;
     }
 
     /** Whatever else is done with it is only worth it if it leaves the margin beyond what the phone costs. */
