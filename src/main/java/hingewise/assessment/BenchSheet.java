@@ -1,17 +1,11 @@
 package hingewise.assessment;
 
+import hingewise.assessment.CareOrder.Care;
 import hingewise.planning.Sheet;
-import hingewise.rulebook.Caution;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.Tool;
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -35,42 +29,19 @@ public record BenchSheet(
         atEnds = List.copyOf(atEnds);
     }
 
-    /** A caution and its number on the sheet, from 1. */
-    public record Numbered(int number, Caution caution) {}
-
-    /**
-     * What to be careful of at one place.
-     *
-     * @param here in full
-     * @param again numbers of those that stand further up
-     */
-    public record Care(List<Numbered> here, List<Integer> again) {
-        public Care {
-            here = List.copyOf(here);
-            again = List.copyOf(again);
-        }
-    }
-
     static BenchSheet stopped(Assessment assessment) {
         return new BenchSheet(assessment, Optional.empty(), List.of(), List.of(), List.of());
     }
 
     static BenchSheet of(RuleBook rules, Assessment assessment, Sheet sheet) {
-        Set<Caution> above = assessment.cautions().stream()
-                .filter(ShownCaution::brought)
-                .map(ShownCaution::caution)
-                .collect(Collectors.toSet());
-        Map<Caution, Integer> numbers = new LinkedHashMap<>();
+        CareOrder order = new CareOrder(assessment);
         List<Care> atStations = sheet.stations().stream()
-                .map(s -> care(Cautions.of(rules, s), above, numbers))
+                .map(s -> order.at(Cautions.of(rules, s)))
                 .toList();
         List<Care> atEnds = sheet.ends().stream()
-                .map(e -> care(
-                        e.decision().parts().stream()
-                                .flatMap(p -> Cautions.of(rules, p).stream())
-                                .collect(Collectors.toCollection(LinkedHashSet::new)),
-                        above,
-                        numbers))
+                .map(e -> order.at(e.decision().parts().stream()
+                        .flatMap(p -> Cautions.of(rules, p).stream())
+                        .collect(Collectors.toCollection(LinkedHashSet::new))))
                 .toList();
         return new BenchSheet(assessment, Optional.of(sheet), tools(rules, assessment, sheet), atStations, atEnds);
     }
@@ -92,21 +63,5 @@ public record BenchSheet(
                 .distinct()
                 .flatMap(t -> Optional.ofNullable(rules.tools().get(t)).stream())
                 .toList();
-    }
-
-    private static Care care(Collection<Caution> cautions, Set<Caution> above, Map<Caution, Integer> numbers) {
-        Set<Caution> before = new HashSet<>(numbers.keySet());
-        List<Numbered> here = new ArrayList<>();
-        List<Integer> again = new ArrayList<>();
-        for (Caution caution : cautions) {
-            if (before.contains(caution)) {
-                again.add(Objects.requireNonNull(numbers.get(caution)));
-            } else if (!above.contains(caution)) {
-                numbers.putIfAbsent(caution, numbers.size() + 1);
-                here.add(new Numbered(numbers.size(), caution));
-            }
-        }
-        again.sort(null);
-        return new Care(here, again);
     }
 }

@@ -29,6 +29,7 @@ final class Leftovers {
     private static final double OFTEN = .5;
 
     private final RuleBook rules;
+    private final Diagnosis diagnosis;
     private final RepairCosts costs;
     private final Ways ways;
     private final long failure;
@@ -52,6 +53,7 @@ final class Leftovers {
     /** @param resale what a working phone brings, fees taken off, in minor units */
     Leftovers(RuleBook rules, RepairCosts costs, Diagnosis diagnosis, Ways ways, long resale) {
         this.rules = rules;
+        this.diagnosis = diagnosis;
         this.costs = costs;
         this.ways = ways;
         this.failure = costs.priceOfFailure().getAmountMinorLong();
@@ -175,10 +177,12 @@ final class Leftovers {
         return costs.money(confirmation.cost()).plus(costs.labour(confirmation.minutes()));
     }
 
-    /** The tries that cure a cause at least as often as not. */
+    /** The tries that cure a cause at least as often as not, and that no recorded answer forbids. */
     List<Confirmation> tries() {
         return rules.confirmations().values().stream()
                 .filter(c -> c.kind() == Confirmation.Kind.TRY)
+                .filter(c -> rules.possible(
+                        c, diagnosis.readings().latest(), diagnosis.readings().open()))
                 .filter(c -> c.families().contains(costs.family()))
                 .filter(c -> c.cures().values().stream().anyMatch(chance -> chance >= OFTEN))
                 .toList();

@@ -8,6 +8,7 @@ import hingewise.rulebook.Moment;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.RuleBook;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,6 +81,21 @@ final class Asking {
                 .filter(c ->
                         c.damages().isEmpty() && costs.stepsTo(c.access(), open).isEmpty())
                 .filter(c -> possible(c) && needs(c).isEmpty());
+    }
+
+    /**
+     * Whether most functions that presuppose anything can be tested.
+     *
+     * @param further answers beside those that are recorded, by id
+     */
+    boolean testable(Map<String, Boolean> further) {
+        Map<String, Boolean> all = new HashMap<>(answered);
+        all.putAll(further);
+        List<Observation> round = rules.observationsOf(costs.family()).stream()
+                .filter(o ->
+                        o.moments().contains(Moment.AFTER_REPAIR) && !o.needs().isEmpty())
+                .toList();
+        return 2 * round.stream().filter(o -> o.askable(all)).count() >= round.size();
     }
 
     private static Map<String, Boolean> together(Collection<Access> steps) {

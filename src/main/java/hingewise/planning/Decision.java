@@ -3,6 +3,7 @@ package hingewise.planning;
 import hingewise.rulebook.Part;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -12,11 +13,22 @@ import java.util.stream.Collectors;
  * @param kind what sort of decision
  * @param parts what a repair fits; empty for any other
  * @param causes ids of the likely causes that a repair puts right; empty for any other
+ * @param testable whether its functions can be tested as far as it is known then; a phone that shows no life has none to test
  */
-public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
+public record Decision(Kind kind, List<Part> parts, Set<String> causes, boolean testable) {
     public Decision {
         parts = List.copyOf(parts);
         causes = Set.copyOf(causes);
+    }
+
+    /** A decision on a phone whose functions can be tested. */
+    public Decision(Kind kind, List<Part> parts, Set<String> causes) {
+        this(kind, parts, causes, true);
+    }
+
+    /** The same of a phone whose functions can be tested or not. */
+    Decision tested(boolean can) {
+        return kind == Kind.LEAVE ? new Decision(kind, parts, causes, can) : this;
     }
 
     /** What to do, as an order. */
@@ -31,7 +43,10 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
                                 .filter(p -> p.form() != Part.Form.CONSUMABLE || parts.size() == 1)
                                 .map(Part::label)
                                 .collect(Collectors.joining(", "));
-            case LEAVE -> "fit nothing, test its functions, then sell it";
+            case LEAVE ->
+                testable
+                        ? "fit nothing, test its functions, then sell it"
+                        : "fit nothing and sell it as it is, its faults stated; its functions cannot be tested";
             case SERVICE -> "send it to the maker's repair";
             case AS_IS -> "sell it as it is, its faults stated";
             case BREAK -> "break it for parts";
@@ -50,6 +65,18 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
     /** What going on is held against, in words. */
     public String now() {
         return ofOffer() ? "offering or passing now" : "deciding now";
+    }
+
+    /** What costs are reckoned against before it is bought; empty for a phone that is here. */
+    public Optional<String> reckonedAgainst() {
+        return ofOffer()
+                ? Optional.of(
+                        "Costs are what its faults take if it is bought, work, parts and a lower price, against the same"
+                                + " phone with nothing wrong; what is paid for it is not among them."
+                                + (kind == Kind.PASS
+                                        ? " Passing counts as what that phone would leave beyond the price asked and the margin."
+                                        : ""))
+                : Optional.empty();
     }
 
     /** Whether it ends the case without a repair here, so that no part is needed. */
@@ -73,7 +100,7 @@ public record Decision(Kind kind, List<Part> parts, Set<String> causes) {
         PASS,
         /** Fit these parts. */
         REPAIR,
-        /** Nothing that could be repaired is likely enough to be worth it: sell it as working once it is tested. */
+        /** Nothing that could be repaired is likely enough to be worth it: sell it, once it is tested if it can be. */
         LEAVE,
         /** Send it to the maker's repair. */
         SERVICE,

@@ -9,19 +9,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 
 /** A policy in which what is the same from some place on is one place, however many ways lead there. */
 final class Places {
     /** Where a report leads that is too rare to be planned for. */
     static final int NOWHERE = -1;
 
-    private final Function<Policy.Decide, Decision> decisions;
+    private final BiFunction<Policy.Decide, Map<Integer, Boolean>, Decision> decisions;
     private final Map<List<Object>, Integer> numbers = new HashMap<>();
     private final List<Draft> drafts = new ArrayList<>();
 
     /** A place as it is put together. */
-    private record Draft(Policy policy, double[] chance, Map<Optional<Map<Integer, Boolean>>, Way> ways) {}
+    private record Draft(
+            Policy policy,
+            Optional<Decision> decision,
+            double[] chance,
+            Map<Optional<Map<Integer, Boolean>>, Way> ways) {}
 
     /**
      * What follows a report.
@@ -32,34 +36,43 @@ final class Places {
      */
     record Way(double chance, Optional<Map<Integer, Boolean>> report, int to) {}
 
-    /** @param decisions tells which decisions are the same */
-    Places(Function<Policy.Decide, Decision> decisions) {
+    /** @param decisions what is decided, and which decisions are the same, by what was seen until then */
+    Places(BiFunction<Policy.Decide, Map<Integer, Boolean>, Decision> decisions) {
         this.decisions = decisions;
     }
 
     /** The number of the place at which a policy begins, or {@link #NOWHERE} if it was not planned. */
     int add(Policy policy) {
+        return add(policy, Map.of());
+    }
+
+    /** @param seen the last answer to each sign on the way there */
+    private int add(Policy policy, Map<Integer, Boolean> seen) {
         if (policy instanceof Policy.Unplanned) {
             return NOWHERE;
         }
         List<Object> key = new ArrayList<>();
         List<Way> ways = new ArrayList<>();
+        Optional<Decision> decision = Optional.empty();
         if (policy instanceof Policy.Do act) {
             key.add(act.act());
             key.add(act.opens());
             for (Policy.Branch b : act.branches()) {
-                Way way = new Way(b.next().chance(), b.reported(), add(b.next()));
+                Map<Integer, Boolean> further = new HashMap<>(seen);
+                b.reported().ifPresent(further::putAll);
+                Way way = new Way(b.next().chance(), b.reported(), add(b.next(), further));
                 ways.add(way);
                 if (way.to() != NOWHERE) {
                     key.add(List.of(way.report(), way.to()));
                 }
             }
         } else if (policy instanceof Policy.Decide end) {
-            key.add(decisions.apply(end));
+            decision = Optional.of(decisions.apply(end, seen));
+            key.add(decision.get());
         }
         int number = numbers.computeIfAbsent(key, k -> numbers.size());
         if (number == drafts.size()) {
-            drafts.add(new Draft(policy, new double[1], new LinkedHashMap<>()));
+            drafts.add(new Draft(policy, decision, new double[1], new LinkedHashMap<>()));
         }
         Draft draft = drafts.get(number);
         draft.chance()[0] += policy.chance();
@@ -71,6 +84,11 @@ final class Places {
     /** What is done there, or decided. */
     Policy policy(int place) {
         return drafts.get(place).policy();
+    }
+
+    /** What is decided there. */
+    Decision decision(int place) {
+        return drafts.get(place).decision().orElseThrow();
     }
 
     double chance(int place) {

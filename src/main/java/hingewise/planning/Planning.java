@@ -13,6 +13,7 @@ import hingewise.rulebook.Observation;
 import hingewise.rulebook.RuleBook;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -172,15 +173,19 @@ public final class Planning {
     private Decision decision(Prospect prospect) {
         return problem.moments().listing() && prospect.goesOn()
                 ? new Decision(Decision.Kind.ASK_FIRST, List.of(), Set.of())
-                : ending(prospect.ending());
+                : ending(prospect.ending(), Map.of());
     }
 
-    /** What an ending comes to now: before anybody here has looked nothing but buying can be decided. */
-    private Decision ending(int ending) {
+    /**
+     * What an ending comes to now: before anybody here has looked nothing but buying can be decided.
+     *
+     * @param seen what was seen until then beside what is recorded, by id
+     */
+    private Decision ending(int ending, Map<String, Boolean> seen) {
         Decision decision = problem.decision(ending);
         return problem.moments().listing() && decision.kind() != Decision.Kind.PASS
                 ? new Decision(Decision.Kind.OFFER, List.of(), Set.of())
-                : decision;
+                : decision.tested(asking().testable(seen));
     }
 
     /**
@@ -214,7 +219,7 @@ public final class Planning {
                 problem.minutes(option.act()),
                 cost,
                 path.stream().map(Access::id).toList(),
-                ids(asking().needs(c)),
+                asking().needs(c),
                 costs.expected(option.gross()),
                 costs.expected(option.net()),
                 option.with() == Option.ALONE ? Optional.empty() : Optional.of(problem.confirmation(option.with())),

@@ -13,7 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.IntFunction;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import org.joda.money.Money;
 
@@ -21,25 +21,30 @@ import org.joda.money.Money;
 final class SheetMaker {
     private final CaseProblem problem;
     private final RepairCosts costs;
-    private final IntFunction<Decision> decisions;
+    private final BiFunction<Integer, Map<String, Boolean>, Decision> decisions;
     private final Places places;
     private final List<Integer> stations = new ArrayList<>();
     private final List<Integer> ends = new ArrayList<>();
     private final Map<Part, Double> fitted = new LinkedHashMap<>();
 
-    private SheetMaker(CaseProblem problem, RepairCosts costs, IntFunction<Decision> decisions) {
+    private SheetMaker(
+            CaseProblem problem, RepairCosts costs, BiFunction<Integer, Map<String, Boolean>, Decision> decisions) {
         this.problem = problem;
         this.costs = costs;
         this.decisions = decisions;
-        this.places = new Places(end -> decisions.apply(end.ending()));
+        this.places = new Places((end, seen) -> decisions.apply(end.ending(), answers(seen)));
     }
 
     /**
-     * @param decisions what each ending comes to now, by number
+     * @param decisions what each ending comes to, by number, with what was seen until then
      * @param phones how many the policy was planned with
      */
     static Sheet sheet(
-            CaseProblem problem, RepairCosts costs, IntFunction<Decision> decisions, int phones, Policy policy) {
+            CaseProblem problem,
+            RepairCosts costs,
+            BiFunction<Integer, Map<String, Boolean>, Decision> decisions,
+            int phones,
+            Policy policy) {
         return new SheetMaker(problem, costs, decisions).sheet(phones, policy);
     }
 
@@ -130,8 +135,7 @@ final class SheetMaker {
     }
 
     private Sheet.End end(int place) {
-        Policy.Decide end = (Policy.Decide) places.policy(place);
-        return new Sheet.End(ends.indexOf(place) + 1, decisions.apply(end.ending()), places.chance(place));
+        return new Sheet.End(ends.indexOf(place) + 1, places.decision(place), places.chance(place));
     }
 
     private static double asking(List<Sheet.Need> first) {
@@ -166,7 +170,7 @@ final class SheetMaker {
             return;
         }
         int ending = policy instanceof Policy.Decide end ? end.ending() : ((Policy.Unplanned) policy).ending();
-        decisions.apply(ending).parts().forEach(p -> fitted.merge(p, policy.chance(), Double::sum));
+        decisions.apply(ending, Map.of()).parts().forEach(p -> fitted.merge(p, policy.chance(), Double::sum));
     }
 
     private List<Sheet.Needed> needed() {

@@ -11,7 +11,7 @@ import org.joda.money.Money;
  * @param minutes hands-on minutes, opening included
  * @param cost money spent on it, opening included, labour not
  * @param opens access states to go through, outermost first
- * @param askFirst observations that must be answered before, not recorded yet
+ * @param needs what must be answered before and is not recorded yet, in the order to ask
  * @param saves expected saving against deciding now, before its own cost; opening that the decision now needs anyway
  *     counts neither here nor as a cost
  * @param net what is left of the saving after its minutes, its cost and the damage it may do; where it is only worth doing
@@ -24,13 +24,27 @@ public record Step(
         double minutes,
         Money cost,
         List<String> opens,
-        List<String> askFirst,
+        List<Sheet.Need> needs,
         Money saves,
         Money net,
         Optional<Confirmation> together,
         String why) {
     public Step {
         opens = List.copyOf(opens);
-        askFirst = List.copyOf(askFirst);
+        needs = List.copyOf(needs);
+    }
+
+    /** Ids of the observations that must be answered before. */
+    public List<String> askFirst() {
+        return needs.stream().map(n -> n.observation().id()).toList();
+    }
+
+    /** Who does it before the phone is bought, when nobody here can touch it. */
+    public static String before(Confirmation confirmation) {
+        return switch (confirmation.kind()) {
+            case QUESTION -> "ask the seller";
+            case CHECK -> "look at the pictures of the listing, or ask the seller";
+            case TRY -> "ask the seller to do it";
+        };
     }
 }

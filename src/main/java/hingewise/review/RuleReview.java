@@ -18,6 +18,8 @@ public final class RuleReview {
                         Twins.of(rules),
                         DeadEnds.of(rules),
                         NeedlessOpenings.of(rules),
+                        BeforeOpening.of(rules),
+                        Idle.of(rules),
                         Marginals.of(rules),
                         Unexercised.of(rules),
                         Lengths.of(rules),

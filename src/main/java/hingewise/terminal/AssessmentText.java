@@ -34,7 +34,7 @@ final class AssessmentText {
         CautionSection.care(page, assessment, care);
         StepSection.write(page, rules, assessment, care);
         PartsSection.write(page, rules, assessment, inventedPrices);
-        care.atParts(page, rules, assessment);
+        care.atParts(page);
         RecordSection.contradictions(page, assessment.diagnosis());
         RecordSection.skipped(page, rules, assessment.diagnosis());
         RecordSection.sinceRepair(page, assessment);

@@ -41,6 +41,7 @@ final class CautionSection {
 
     private static String below(int count, boolean more) {
         String words = count + (more ? " more" : "") + (count == 1 ? " caution comes" : " cautions come");
-        return words + " with the steps and parts below. Read what stands there under \"care\" before you begin.";
+        return words + " with the steps and parts below. Read what stands there under \"care\" before you begin;"
+                + " each is told once and called up by its number.";
     }
 }

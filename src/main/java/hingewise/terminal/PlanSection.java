@@ -14,6 +14,7 @@ final class PlanSection {
         page.line("Going on as well as was found: " + Figures.money(plan.expected()) + ". If everything were known: "
                 + Figures.money(plan.knowing()) + ". At most " + Figures.money(plan.atMost())
                 + " could still be saved by knowing everything.");
+        plan.decision().reckonedAgainst().ifPresent(page::line);
         double gap = plan.expected().minus(plan.knowing()).getAmount().doubleValue();
         page.line("So the plan is at most " + Figures.money(plan.expected().minus(plan.knowing()))
                 + " above the least that anything can be expected to cost"

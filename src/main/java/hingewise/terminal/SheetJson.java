@@ -3,6 +3,7 @@ package hingewise.terminal;
 import com.fasterxml.jackson.core.JsonGenerator;
 import hingewise.assessment.Assessment;
 import hingewise.assessment.BenchSheet;
+import hingewise.assessment.CareOrder;
 import hingewise.planning.Sheet;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Confirmation;
@@ -87,8 +88,7 @@ final class SheetJson {
         }
     }
 
-    private static void station(
-            JsonGenerator json, Sheet.Station station, BenchSheet.Care care, Predicate<String> stops)
+    private static void station(JsonGenerator json, Sheet.Station station, CareOrder.Care care, Predicate<String> stops)
             throws IOException {
         json.writeNumberField("number", station.number());
         json.writeStringField("id", station.confirmation().id());
@@ -112,7 +112,7 @@ final class SheetJson {
         });
     }
 
-    private static void care(JsonGenerator json, BenchSheet.Care care) throws IOException {
+    private static void care(JsonGenerator json, CareOrder.Care care) throws IOException {
         Json.objects(json, "cautions", care.here(), (j, c) -> {
             j.writeNumberField("number", c.number());
             j.writeStringField("id", c.caution().id());
@@ -148,7 +148,7 @@ final class SheetJson {
         }
     }
 
-    private static void end(JsonGenerator json, Sheet.End end, BenchSheet.Care care) throws IOException {
+    private static void end(JsonGenerator json, Sheet.End end, CareOrder.Care care) throws IOException {
         json.writeNumberField("number", end.number());
         json.writeNumberField("chance", end.chance());
         json.writeStringField("decision", end.decision().kind().id());

@@ -2,6 +2,7 @@ package hingewise.terminal;
 
 import hingewise.assessment.Assessment;
 import hingewise.planning.Plan;
+import hingewise.planning.Sheet;
 import hingewise.planning.Step;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Observation;
@@ -47,12 +48,20 @@ final class StepSection {
                             + ", and net of its minutes, material and risk; the"
                             + " first is where the plan that looks ahead begins.");
         }
+        if (!assessment.stopped()) {
+            plan.decision().reckonedAgainst().ifPresent(against -> page.faint(0, against));
+            if (!plan.goesOn() && !plan.askFirst().isEmpty()) {
+                page.line("Before it is opened for that, answer first: "
+                        + labels(plan.askFirst(), id -> rules.observations().get(id), Observation::question, " ")
+                        + " Open it only if the answer allows it.");
+            }
+        }
         for (int i = 0; i < Math.min(TOLD, steps.size()); i++) {
             if (i > 0 && i == plan.worth()) {
                 page.line("Nothing more changes what to " + (plan.decision().ofOffer() ? "offer" : "decide")
                         + ". To be surer of the causes all the same:");
             }
-            tell(page, rules, i + 1, steps.get(i), care);
+            tell(page, rules, plan.decision().ofOffer(), i + 1, steps.get(i), care);
         }
         List<Step> worthIt = plan.worthDoing().stream().skip(TOLD).toList();
         if (!worthIt.isEmpty()) {
@@ -67,28 +76,30 @@ final class StepSection {
         }
     }
 
-    private static void tell(Page page, RuleBook rules, int number, Step step, Care care) {
+    private static void tell(Page page, RuleBook rules, boolean listed, int number, Step step, Care care) {
+        String first = "first  ";
         String cost = step.cost().isZero() ? "no material" : Figures.money(step.cost());
         page.hanging(0, number + ".  ", step.confirmation().label(), Optional.of(Tint.HEADING));
+        for (Sheet.Need need : step.needs()) {
+            page.hanging(4, first, need.observation().question() + " Only if " + (need.answer() ? "yes." : "no."));
+            first = " ".repeat(first.length());
+        }
         page.hanging(
                 4,
                 "",
                 step.confirmation().kind().id() + " " + step.confirmation().id() + ", "
                         + Figures.minutes(step.minutes()) + ", " + cost + "; " + saving(step));
-        page.hanging(
-                4,
-                "open   ",
-                step.opens().isEmpty()
-                        ? "nothing"
-                        : labels(step.opens(), id -> rules.access().get(id), Access::label, ", then "));
-        if (!step.askFirst().isEmpty()) {
+        if (listed) {
+            page.hanging(4, "who    ", Step.before(step.confirmation()));
+        } else {
             page.hanging(
                     4,
-                    "first  ",
-                    "answer "
-                            + labels(step.askFirst(), id -> rules.observations().get(id), Observation::label, "; "));
+                    "open   ",
+                    step.opens().isEmpty()
+                            ? "nothing"
+                            : labels(step.opens(), id -> rules.access().get(id), Access::label, ", then "));
         }
-        care.atStep(page, rules, step, number);
+        care.atStep(page, number);
         page.hanging(4, "do     ", step.confirmation().how());
         page.hanging(4, "why    ", step.why());
         page.blank();

@@ -109,6 +109,30 @@ class RuleReviewTest {
     }
 
     @Test
+    void aToolThatNothingTakesIsNamed() throws IOException {
+        String tools = "\ntools:\n  picks: {label: picks}\n  lamp: {label: lamp}\naccess:\n";
+        Small book = Small.book()
+                .with("\naccess:\n", tools)
+                .with(
+                        "    cautions: [eyes]\n    because: Glue takes",
+                        "    tools: [picks]\n    cautions: [eyes]\n    because: Glue takes");
+        assertThat(remarks(book)).contains("tools/lamp: nothing takes it").noneMatch(r -> r.startsWith("tools/picks"));
+    }
+
+    @Test
+    void whatMustBeAnsweredBeforeOpeningIsAnsweredByACheckOfTheClosedPhone() throws IOException {
+        Small book = Small.book()
+                .with(
+                        "    cautions: [eyes]\n    because: Glue takes",
+                        "    needs: {back-bulges: no}\n    cautions: [eyes]\n    because: Glue takes");
+        String said = "access/back-off: it needs \"back-bulges\", which no check of the closed phone answers";
+        assertThat(remarks(book)).contains(said);
+        String check = "  look-along:\n    kind: check\n    label: Look\n    how: Look.\n    minutes: 1\n"
+                + "    settles: [back-bulges]\n    moments: [arrival]\n" + GROUNDS;
+        assertThat(remarks(book.adding("confirmations", check))).doesNotContain(said);
+    }
+
+    @Test
     void aChanceOutsideTheRecordsIsNamedByFamily() throws IOException {
         // 1 − (1 − .02 − …) = .0592 in the one family that has the cable (worked by hand).
         String records = "marginals:\n  cable:\n    label: outer cable\n    causes: [cover-cable-loose]\n    from: %s\n"

@@ -56,6 +56,59 @@ class AssessTextTest {
     }
 
     @Test
+    void eachCautionIsToldOnceAndCalledUpByItsNumber() throws IOException {
+        String demo = "demo-cases/clamshell-buzzes-no-image.json";
+        String running =
+                Ran.shipped("assess", demo).out().replaceAll("(?m)^(!| )+", " ").replaceAll("\\s+", " ");
+        for (JsonNode caution : new ObjectMapper()
+                .readTree(Ran.shipped("assess", demo, "--json").out())
+                .get("cautions")) {
+            String text = caution.get("text").asText();
+            assertThat(running.split(java.util.regex.Pattern.quote(text), -1))
+                    .as(text)
+                    .hasSize(2);
+        }
+        assertThat(running).contains("care ! c1 ").containsPattern("care ! (and again )?c\\d+, c\\d+");
+    }
+
+    @Test
+    void beforeBuyingItSaysWhoDoesWhatAndWhatCostsAreAgainst() {
+        String listed = Ran.shipped("assess", GOLDEN.resolve("listing.json").toString(), "--explain")
+                .out()
+                .replaceAll("\\s+", " ");
+        assertThat(listed)
+                .contains(
+                        "who ask the seller", "against the same phone with nothing wrong", "what is paid for it is not")
+                .doesNotContain("open nothing");
+        String here = Ran.shipped("assess", "demo-cases/clamshell-buzzes-no-image.json", "--explain")
+                .out();
+        assertThat(here).doesNotContain("who  ").doesNotContain("against the same phone");
+    }
+
+    @Test
+    void aStepThatHangsOnAnAnswerBeginsWithTheQuestion() {
+        String out = Ran.shipped("assess", "--family", "book", "--seen", "power-on=nothing")
+                .out()
+                .replaceAll("\\s+", " ");
+        assertThat(out)
+                .containsPattern("1\\. [^?]+ first Does a back bulge, or does the phone rock[^?]*\\? Only if no\\.");
+    }
+
+    @Test
+    void aPhoneWithoutASignOfLifeHasNoFunctionsToTest() {
+        String dead = Ran.shipped("assess", "--family", "book", "--seen", "power-on=nothing", "--explain")
+                .out()
+                .replaceAll("\\s+", " ");
+        assertThat(dead)
+                .contains("fit nothing and sell it as it is, its faults stated; its functions cannot be tested")
+                .doesNotContain("test its functions");
+        assertThat(Ran.shipped("assess", "--family", "book", "--seen", "power-on=image", "--explain")
+                        .out()
+                        .replaceAll("\\s+", " "))
+                .contains("fit nothing, test its functions, then sell it");
+    }
+
+    @Test
     void noLineIsWiderThanEightyColumns() {
         for (Ran ran : new Ran[] {
             Ran.small("assess", CASE),

@@ -131,6 +131,11 @@ class DemoCasesTest {
                 .anyMatch(c -> c.observation().id().equals("back-loose"));
         leads(name, "e13", "cover-cable-loose");
         assertThat(at(name, "e18").diagnosis().histories().get("liquid")).isGreaterThan(.8);
+        assertThat(Ran.shipped("offer", FOLDER.resolve(name + ".json").toString())
+                        .out())
+                .contains("Paid 240.00 EUR; the most to pay would have been", "return to the seller")
+                // Nobody had it open by the seller's account, so a fault cannot have come with a closing.
+                .doesNotContain("Reopen and look");
         assertThat(at(name, "e3").diagnosis().histories().get("liquid")).isLessThan(.08);
     }
 

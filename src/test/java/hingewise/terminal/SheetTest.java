@@ -51,6 +51,52 @@ class SheetTest {
     }
 
     @Test
+    void anEndSaysHowAPhoneIsSoldByWhatWasSeenOnTheWay() throws IOException {
+        Path dead = Files.writeString(place.resolve("dead.json"), """
+                {"format": "hingewise-case", "version": 1, "title": "Dead", "invented": true,
+                 "phone": {"family": "book", "label": ""},
+                 "entries": [{"id": "e1", "at": "2026-11-20T10:00:00Z", "by": "bench", "kind": "look",
+                              "about": "power-on", "answer": "nothing"}]}
+                """);
+        String sheet = Ran.shipped("sheet", dead.toString()).out().replaceAll("\\s+", " ");
+        // It wakes on a charger, or it does not.
+        assertThat(sheet)
+                .contains(
+                        "to decide now (fit nothing and sell it as it is, its faults stated",
+                        ": fit nothing, test its functions, then sell it");
+    }
+
+    @Test
+    void theJsonTellsWhichAnswerStopsAllWork() throws IOException {
+        Path dead = Files.writeString(place.resolve("dead.json"), """
+                {"format": "hingewise-case", "version": 1, "title": "Dead", "invented": true,
+                 "phone": {"family": "book", "label": ""},
+                 "entries": [{"id": "e1", "at": "2026-11-20T10:00:00Z", "by": "bench", "kind": "look",
+                              "about": "power-on", "answer": "nothing"}]}
+                """);
+        JsonNode sheet = new ObjectMapper()
+                .readTree(Ran.shipped("sheet", dead.toString(), "--json").out());
+        JsonNode look = sheet.at("/stations/0");
+        assertThat(look.at("/branches/0/stopsWork").asBoolean(true)).isFalse();
+        assertThat(look.at("/branches/1/stopsWork").asBoolean()).isTrue();
+        assertThat(sheet.at("/stations/1/askFirst")).isNotEmpty().allMatch(n -> n.has("otherAnswerStopsWork"));
+    }
+
+    @Test
+    void aPriceOnTheSheetIsTheLeastOfSeveral() {
+        assertThat(Ran.shipped("sheet", SWAPPED).out().replaceAll("\\s+", " "))
+                .contains("adhesive for both backs (back-adhesive-set) from 2.90 EUR");
+    }
+
+    @Test
+    void beforeBuyingTheSheetSaysWhoDoesWhatAndWhatCostsAreAgainst() {
+        assertThat(Ran.shipped("sheet", GOLDEN.resolve("listing.json").toString())
+                        .out()
+                        .replaceAll("\\s+", " "))
+                .contains("who ask the seller", "against the same phone with nothing wrong");
+    }
+
+    @Test
     void whileWorkStopsTheSheetSaysSoAndWhyAndNothingToDo() {
         Ran ran = Ran.shipped("sheet", SWOLLEN);
         assertThat(ran.exit()).isZero();

@@ -91,7 +91,8 @@ public final class BenchWriter {
                     plan.decision().ofOffer()
                             ? "Nothing is worth asking any more: " + now + "."
                             : "Nothing is worth doing before deciding. Decide now: " + now + ".",
-                    "That is expected to cost " + Say.money(plan.now()) + ", all counted. " + atMost(plan));
+                    "That is expected to cost " + Say.money(plan.now()) + ", all counted. " + atMost(plan)
+                            + against(plan));
         }
         return List.of(
                 "Until an end is reached: " + Say.minutes(sheet.minutes()) + " and "
@@ -104,7 +105,12 @@ public final class BenchWriter {
                         + (plan.decision().ofOffer()
                                 ? " by " + plan.decision().now() + ". "
                                 : " if nothing is done but to decide now (" + now + "). ")
-                        + atMost(plan));
+                        + atMost(plan)
+                        + against(plan));
+    }
+
+    private static String against(Plan plan) {
+        return plan.decision().reckonedAgainst().map(a -> " " + a).orElse("");
     }
 
     private static String atMost(Plan plan) {
@@ -153,7 +159,7 @@ public final class BenchWriter {
 
     private static String part(Sheet.Needed needed) {
         return needed.part().label() + " (" + needed.part().id() + ") "
-                + needed.price().map(Say::money).orElse("without an offer");
+                + needed.price().map(p -> "from " + Say.money(p)).orElse("without an offer");
     }
 
     private String material(Access opening) {

@@ -1,7 +1,9 @@
 package hingewise.report.bench;
 
 import hingewise.assessment.BenchSheet;
+import hingewise.assessment.CareOrder;
 import hingewise.planning.Sheet;
+import hingewise.planning.Step;
 import hingewise.report.bench.BenchPage.Row;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Confirmation;
@@ -41,6 +43,9 @@ final class Stations {
                                 + (n.stopsWork(rules::stops)
                                         ? " If yes, all work stops: record it and do no other station."
                                         : ""))));
+        if (bench.assessment().plan().decision().ofOffer()) {
+            rows.add(Row.of("who", Step.before(c)));
+        }
         if (!station.opens().isEmpty()) {
             rows.add(
                     Row.of("open", station.opens().stream().map(Access::label).collect(Collectors.joining(", then "))));
@@ -121,7 +126,7 @@ final class Stations {
                 .orElseGet(() -> end.decision().order());
     }
 
-    private static List<Row> care(BenchSheet.Care care) {
+    private static List<Row> care(CareOrder.Care care) {
         List<Row> rows = new ArrayList<>();
         care.here()
                 .forEach(c -> rows.add(

@@ -1,7 +1,9 @@
 package hingewise.wizard.view;
 
 import hingewise.assessment.Assessment;
+import hingewise.assessment.CareOrder;
 import hingewise.assessment.Cautions;
+import hingewise.planning.Decision;
 import hingewise.planning.Plan;
 import hingewise.planning.Step;
 import hingewise.rulebook.Caution;
@@ -81,6 +83,7 @@ final class StepsPanel extends VBox {
                                     + (steps.isEmpty() ? "" : " To be surer all the same:"),
                     "muted"));
         }
+        CareOrder order = new CareOrder();
         for (int i = 0; i < (all ? steps.size() : Math.min(SHOWN, steps.size())); i++) {
             if (i > 0 && i == plan.worth()) {
                 pieces.add(Ui.text(
@@ -88,7 +91,7 @@ final class StepsPanel extends VBox {
                                 + ". To be surer all the same:",
                         "muted"));
             }
-            pieces.add(step(i + 1, steps.get(i), plan.decision().now()));
+            pieces.add(step(i + 1, steps.get(i), plan.decision(), order));
         }
         if (steps.size() > SHOWN) {
             Button more = Ui.button(
@@ -103,13 +106,16 @@ final class StepsPanel extends VBox {
         }
     }
 
-    private Node step(int rank, Step step, String instead) {
+    /** @param order of the cautions of what is shown in full so far */
+    private Node step(int rank, Step step, Decision decision, CareOrder order) {
         String id = step.confirmation().id();
         boolean open = opened.contains(id);
         Label name = Ui.growing(Ui.text(step.confirmation().label(), "name"));
-        String opens = step.opens().isEmpty()
-                ? "phone stays closed"
-                : "opens " + step.opens().stream().map(this::access).collect(Collectors.joining(", "));
+        String opens = decision.ofOffer()
+                ? Step.before(step.confirmation())
+                : step.opens().isEmpty()
+                        ? "phone stays closed"
+                        : "opens " + step.opens().stream().map(this::access).collect(Collectors.joining(", "));
         Label what = Ui.growing(Ui.text(Spoken.kind(step.confirmation().kind()) + " · " + opens, "muted"));
         VBox figures = Ui.column(
                 4, Ui.line(Figures.minutes(step.minutes()), "figure"), Ui.line(Figures.money(step.cost()), "figure"));
@@ -134,14 +140,19 @@ final class StepsPanel extends VBox {
                     draw();
                 });
         head.setAccessibleRole(AccessibleRole.TOGGLE_BUTTON);
-        return open ? Ui.column(0, head, details(step, instead)) : head;
+        return open ? Ui.column(0, head, details(step, decision.now(), order.at(cautions))) : head;
     }
 
-    private Node details(Step step, String instead) {
+    private Node details(Step step, String instead, CareOrder.Care care) {
         VBox box = Ui.column(8);
-        List<Caution> cautions = cautions(step);
-        if (!cautions.isEmpty()) {
-            box.getChildren().add(Ui.cautions(cautions));
+        model.rules().ifPresent(rules -> {
+            step.askFirst().stream()
+                    .flatMap(o -> rules.question(o).stream())
+                    .forEach(q -> box.getChildren()
+                            .add(Ui.button("Ask before: " + q.label(), () -> model.jump(q.id()), "flat")));
+        });
+        if (!care.here().isEmpty() || !care.again().isEmpty()) {
+            box.getChildren().add(Ui.care(care));
         }
         box.getChildren()
                 .addAll(
@@ -149,12 +160,6 @@ final class StepsPanel extends VBox {
                         Ui.text(step.why()),
                         Ui.text(saving(step, instead), "muted"));
         box.getStyleClass().add("details");
-        model.rules().ifPresent(rules -> {
-            step.askFirst().stream()
-                    .flatMap(o -> rules.question(o).stream())
-                    .forEach(q -> box.getChildren()
-                            .add(Ui.button("Ask before: " + q.label(), () -> model.jump(q.id()), "flat")));
-        });
         box.getChildren().add(done(step));
         return box;
     }

@@ -1,8 +1,10 @@
 package hingewise.wizard.view;
 
+import hingewise.assessment.CareOrder;
 import hingewise.plain.Quoted;
 import hingewise.rulebook.Caution;
 import java.util.List;
+import java.util.stream.Collectors;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -119,6 +121,22 @@ final class Ui {
         mark.setContent(path);
         mark.getStyleClass().addAll("mark", style);
         return mark;
+    }
+
+    /** Cautions in one block: in full what does not stand further up, the rest by number. */
+    static VBox care(CareOrder.Care care) {
+        VBox block = column(4);
+        care.here()
+                .forEach(c -> block.getChildren()
+                        .add(text("Caution " + c.number() + ": " + c.caution().text())));
+        if (!care.again().isEmpty()) {
+            block.getChildren()
+                    .add(text((care.again().size() == 1 ? "Caution " : "Cautions ")
+                            + care.again().stream().map(String::valueOf).collect(Collectors.joining(", "))
+                            + " further up, too."));
+        }
+        block.getStyleClass().add("caution-text");
+        return block;
     }
 
     /** Cautions in one block, each in full. */

@@ -21,6 +21,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextArea;
 import javafx.scene.input.KeyCode;
@@ -132,7 +134,24 @@ class WithTheMouseTest {
         assertThat(labels("#steps")).contains(own.size() + " cautions");
         robot.clickOn("#step-" + first.confirmation().id());
         assertThat(labels("#steps"))
-                .containsAll(own.stream().map(c -> "Caution: " + c.text()).toList());
+                .containsAll(IntStream.range(0, own.size())
+                        .mapToObj(i -> "Caution " + (i + 1) + ": " + own.get(i).text())
+                        .toList());
+        // Another step that calls for the same calls it up by number.
+        Step other = answer.tryFirst().stream()
+                .limit(3)
+                .skip(1)
+                .filter(s ->
+                        Cautions.of(model.rules().orElseThrow(), s).stream().anyMatch(own::contains))
+                .findFirst()
+                .orElseThrow();
+        String step = "#step-" + other.confirmation().id();
+        window.run(() -> ((ButtonBase) window.scene().getRoot().lookup(step)).fire());
+        assertThat(labels("#steps"))
+                .filteredOn(t -> t.startsWith("Caution "))
+                .extracting(t -> t.replaceFirst("^Caution \\d+: ", ""))
+                .doesNotHaveDuplicates();
+        assertThat(labels("#steps")).anyMatch(t -> t.matches("Cautions? [0-9, ]+ further up, too\\."));
     }
 
     private List<String> labels(String under) {
