@@ -39,6 +39,7 @@ final class QuestionArticles {
                         o.question() + " " + o.look())
                 .fact(Words.when(o.moments()))
                 .fact(Words.needs(rules, o.needs()))
+                .fact(Words.needs(rules, o.askedIf()))
                 .fact(refs.path(
                         o.families(),
                         r -> Optional.ofNullable(r.observations().get(o.id())).flatMap(Observation::access)))
