@@ -83,6 +83,16 @@ final class StepsPanel extends VBox {
                                     + (steps.isEmpty() ? "" : " To be surer all the same:"),
                     "muted"));
         }
+        if (!assessment.stopped()) {
+            plan.decision().reckonedAgainst().ifPresent(against -> pieces.add(Ui.text(against, "muted")));
+            if (!plan.goesOn()) {
+                model.rules()
+                        .ifPresent(rules -> plan.askFirst().stream()
+                                .flatMap(o -> rules.question(o).stream())
+                                .forEach(q -> pieces.add(Ui.button(
+                                        "Ask before opening it: " + q.label(), () -> model.jump(q.id()), "flat"))));
+            }
+        }
         CareOrder order = new CareOrder();
         for (int i = 0; i < (all ? steps.size() : Math.min(SHOWN, steps.size())); i++) {
             if (i > 0 && i == plan.worth()) {
