@@ -4,6 +4,7 @@ import hingewise.casefile.Phone;
 import hingewise.intake.csv.Encoding;
 import hingewise.intake.csv.Row;
 import hingewise.intake.csv.RowReader;
+import hingewise.intake.ListingReader;
 import hingewise.intake.sheet.ListingClaims;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
@@ -136,7 +137,7 @@ public final class SiftBenchmark {
         Path sheet = folder.resolve("sample.csv");
         InventedSheet.write(sheet, SAMPLE, SEED);
         RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
-        ListingClaims claims = new ListingClaims(rules);
+        ListingClaims claims = new ListingClaims(rules, new ListingReader(rules));
         for (int round = 0; round < 3; round++) {
             long start = System.nanoTime();
             List<Row> rows = new ArrayList<>();

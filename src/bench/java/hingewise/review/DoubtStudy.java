@@ -11,6 +11,7 @@ import hingewise.intake.csv.RowReader;
 import hingewise.intake.sheet.Appraisal;
 import hingewise.intake.sheet.AssessedAppraiser;
 import hingewise.intake.sheet.Claims;
+import hingewise.intake.ListingReader;
 import hingewise.intake.sheet.ListingClaims;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
@@ -86,7 +87,7 @@ public final class DoubtStudy {
     private static List<Appraisal> appraised(RuleBook rules, RuleBook thinking, List<Row> rows) {
         Shop shop = ShopReader.readShipped(rules).shop().orElseThrow();
         PriceBook prices = PriceBookReader.readShipped(rules).priceBook().orElseThrow();
-        ListingClaims reader = new ListingClaims(rules);
+        ListingClaims reader = new ListingClaims(rules, new ListingReader(rules));
         AssessedAppraiser appraiser = new AssessedAppraiser(thinking, prices, shop);
         return rows.stream()
                 .map(row -> {

@@ -56,6 +56,10 @@ record Clause(
         return to - from;
     }
 
+    List<Word> words() {
+        return sentence.subList(from, to);
+    }
+
     boolean has(int set) {
         return mentions.stream().anyMatch(m -> m.isIn(set));
     }

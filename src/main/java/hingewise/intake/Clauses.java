@@ -27,14 +27,14 @@ final class Clauses {
         }
     }
 
-    List<Sentence> of(List<Word> words) {
+    /** @param end what stands behind the last word */
+    List<Sentence> of(List<Word> words, Word.Gap end) {
         List<Sentence> sentences = new ArrayList<>();
         int start = 0;
         for (int i = 1; i <= words.size(); i++) {
-            boolean end = i == words.size() || words.get(i).before().endsSentence();
-            if (end) {
-                Word.Gap after =
-                        i == words.size() ? Word.Gap.STOP : words.get(i).before();
+            boolean ends = i == words.size() || words.get(i).before().endsSentence();
+            if (ends) {
+                Word.Gap after = i == words.size() ? end : words.get(i).before();
                 sentences.add(new Sentence(clauses(words.subList(start, i)), after));
                 start = i;
             }

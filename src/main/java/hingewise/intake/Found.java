@@ -11,24 +11,54 @@ package hingewise.intake;
  */
 record Found(String about, boolean yes, double certainty, int terms, int start, int end, Evidence evidence) {
     /**
-     * @param phrase that was met, as it is written
+     * @param phrase that was met, as it is written; empty when examples alone speak for it
      * @param part whether it names a part of the phone, which was met
      * @param words how many words of the text meet it
      * @param scattered whether these stand in several clauses
-     * @param rank how many observations have examples that the sentence is liker to; 0 when it is likest to its own
-     * @param lean by how much the sentence is liker to examples of this answer than to those of the opposite one
+     * @param turned whether words outside the clause settle the answer, such as a "no" behind a question
+     * @param hearing what the examples make of the words around it
      */
-    record Evidence(String phrase, boolean part, int words, boolean scattered, int rank, double lean) {}
+    record Evidence(String phrase, boolean part, int words, boolean scattered, boolean turned, Hearing hearing) {
+        boolean byPhrase() {
+            return !phrase.isEmpty();
+        }
 
-    Found ranked(int rank, double lean) {
+        double chance() {
+            return hearing.chance();
+        }
+
+        double rival() {
+            return hearing.rival();
+        }
+    }
+
+    /**
+     * What the examples make of words: chances, in 0–1.
+     *
+     * @param chance that they make the claim or, where other words settle the answer, that they speak of its question
+     * @param rival that they make the likeliest claim about something else
+     */
+    record Hearing(double chance, double rival) {
+        static final Hearing NONE = new Hearing(0, 0);
+    }
+
+    /** A claim that no phrase makes. */
+    static Found heard(String about, boolean yes, double certainty, int start, int end, Hearing hearing) {
+        return new Found(about, yes, certainty, 0, start, end, new Evidence("", false, 0, false, false, hearing));
+    }
+
+    Found weighed(Hearing hearing) {
         return with(
-                terms, new Evidence(evidence.phrase, evidence.part, evidence.words, evidence.scattered, rank, lean));
+                terms,
+                new Evidence(
+                        evidence.phrase, evidence.part, evidence.words, evidence.scattered, evidence.turned, hearing));
     }
 
     /** The same claim as one whose words stand in several clauses, which gives way to any other. */
     Found spread() {
         return with(
-                0, new Evidence(evidence.phrase, evidence.part, evidence.words, true, evidence.rank, evidence.lean));
+                0,
+                new Evidence(evidence.phrase, evidence.part, evidence.words, true, evidence.turned, evidence.hearing));
     }
 
     private Found with(int of, Evidence other) {

@@ -4,6 +4,7 @@ import hingewise.rulebook.Language;
 import hingewise.rulebook.Moment;
 import hingewise.rulebook.Phrases;
 import hingewise.rulebook.RuleBook;
+import hingewise.rulebook.Trust;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -14,6 +15,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Reads what a listing claims, by the phrases of a rule book. What is unclear is left alone: a text that says both yes
@@ -26,10 +29,18 @@ public final class ListingReader {
     private final Map<String, LanguageReader> readers = new LinkedHashMap<>();
     private final Map<String, Phrases> phrases = new LinkedHashMap<>();
     private final RuleBook rules;
+    private final Map<String, Learned> learned;
 
     /** @param rules whose observations of the listing moment are looked for */
     public ListingReader(RuleBook rules) {
+        this(
+                rules,
+                rules.languages().keySet().stream().collect(Collectors.toMap(Function.identity(), l -> new Learned())));
+    }
+
+    private ListingReader(RuleBook rules, Map<String, Learned> learned) {
         this.rules = rules;
+        this.learned = Map.copyOf(learned);
         rules.hints().values().forEach(h -> phrases.put(h.id(), h.phrases()));
         rules.observations().values().stream()
                 .filter(o -> o.moments().contains(Moment.LISTING))
@@ -40,8 +51,16 @@ public final class ListingReader {
                 .filter(rules.hints()::containsKey)
                 .forEach(h -> kin.computeIfAbsent(h, k -> new HashSet<>()).add(id)));
         for (Language language : rules.languages().values()) {
-            readers.put(language.id(), new LanguageReader(language, phrases, kin));
+            readers.put(
+                    language.id(),
+                    new LanguageReader(
+                            language, phrases, kin, Objects.requireNonNull(this.learned.get(language.id()))));
         }
+    }
+
+    /** A reader for another thread, which shares with this one what the examples have taught it. */
+    public ListingReader another() {
+        return new ListingReader(rules, learned);
     }
 
     /**
@@ -59,22 +78,24 @@ public final class ListingReader {
     /** @param trust how far it is to be trusted, in 0–1 */
     private record Claim(Found found, double trust) {}
 
-    /** Reads a text in the language that most of its small words belong to. */
-    public Read read(String text) {
+    /** The language that most of a text's small words belong to; empty when the rule book knows none. */
+    String language(String text) {
         String language = "";
         long most = -1;
-        List<Word> best = List.of();
         for (Map.Entry<String, LanguageReader> r : readers.entrySet()) {
-            List<Word> words = r.getValue().words(text);
-            long familiar = r.getValue().familiar(words);
+            long familiar = r.getValue().familiar(text);
             if (familiar > most) {
                 most = familiar;
                 language = r.getKey();
-                best = words;
             }
         }
-        LanguageReader reader = readers.get(language);
-        return new Read(language, reader == null ? List.of() : suggestions(text, reader.read(best)));
+        return language;
+    }
+
+    /** Reads a text in the language that most of its small words belong to. */
+    public Read read(String text) {
+        String language = language(text);
+        return language.isEmpty() ? new Read(language, List.of()) : readIn(language, text);
     }
 
     /**
@@ -87,7 +108,7 @@ public final class ListingReader {
         if (reader == null) {
             throw new IllegalArgumentException("no language \"" + language + "\"");
         }
-        return new Read(language, suggestions(text, reader.read(reader.words(text))));
+        return new Read(language, suggestions(language, text, reader.read(text)));
     }
 
     /** What the first words of a text answer by themselves in this language; empty when nothing. */
@@ -98,7 +119,7 @@ public final class ListingReader {
     /** Everything that phrases claim in a text, whether it is suggested or not. */
     List<Found> found(String language, String text) {
         LanguageReader reader = Objects.requireNonNull(readers.get(language));
-        return reader.read(reader.words(text));
+        return reader.read(text);
     }
 
     /** A sentence of a text, by offsets in UTF-16 units. */
@@ -110,19 +131,27 @@ public final class ListingReader {
 
     Optional<Stretch> likest(String language, List<Stretch> sentences, String observation) {
         LanguageReader reader = Objects.requireNonNull(readers.get(language));
-        return sentences.stream().max(Comparator.comparingDouble(s -> reader.like(s.words(), observation)));
+        return sentences.stream().max(Comparator.comparingDouble(s -> reader.chance(s.words(), observation)));
     }
 
-    private List<Suggestion> suggestions(String text, List<Found> found) {
+    private List<Suggestion> suggestions(String language, String text, List<Found> found) {
+        Optional<Trust> trust =
+                Objects.requireNonNull(rules.languages().get(language)).trust();
+        double least = trust.map(Trust::least).orElse(0.0);
         Map<String, List<Found>> byId = new LinkedHashMap<>();
-        found.forEach(
-                f -> byId.computeIfAbsent(f.about(), o -> new ArrayList<>()).add(f));
+        found.stream()
+                .filter(f -> trust.isPresent() || f.evidence().byPhrase())
+                .forEach(f ->
+                        byId.computeIfAbsent(f.about(), o -> new ArrayList<>()).add(f));
         Map<String, Claim> clear = new LinkedHashMap<>();
-        byId.forEach((id, all) -> clearest(all).ifPresent(c -> clear.put(id, c)));
+        byId.forEach((id, all) -> clearest(all, trust).ifPresent(c -> clear.put(id, c)));
+        clear.values().removeIf(c -> !c.found().evidence().byPhrase() && c.trust() < least);
         leaveUnsaid(clear);
-        while (conclude(byId.keySet(), clear)) {}
+        Set<String> spokenOf = new HashSet<>(clear.keySet());
+        found.stream().filter(f -> f.evidence().byPhrase()).forEach(f -> spokenOf.add(f.about()));
+        while (conclude(spokenOf, clear)) {}
         return clear.values().stream()
-                .filter(c -> c.trust() >= Trust.LEAST)
+                .filter(c -> c.trust() >= least)
                 .map(Claim::found)
                 .filter(f -> rules.observations().containsKey(f.about()))
                 .sorted(Comparator.comparingInt(Found::start).thenComparing(Found::about))
@@ -182,23 +211,42 @@ public final class ListingReader {
     }
 
     /** Of those that agree the firmest stands for all; nothing when as good ones disagree. */
-    private static Optional<Claim> clearest(List<Found> found) {
+    private Optional<Claim> clearest(List<Found> found, Optional<Trust> trust) {
         List<Claim> sides = new ArrayList<>();
         for (boolean yes : new boolean[] {true, false}) {
             List<Found> agreeing = found.stream().filter(f -> f.yes() == yes).toList();
-            agreeing.stream().max(FIRMER).ifPresent(f -> sides.add(new Claim(f, Trust.of(agreeing))));
+            agreeing.stream().max(FIRMER).ifPresent(f -> sides.add(new Claim(f, trust(agreeing, trust))));
         }
         return firmest(sides);
     }
 
+    /**
+     * What only hints at an answer is in no example, since it settles nothing by itself. It looks less likely by them than
+     * it is, and is trusted as if only two in a row were as doubtful. Nor is what other words turn or answer: there the
+     * examples cannot speak against a phrase.
+     */
+    private double trust(List<Found> agreeing, Optional<Trust> trust) {
+        double trusted = trust.map(t -> t.of(Marks.of(agreeing))).orElse(1.0);
+        if (agreeing.stream().anyMatch(f -> f.evidence().turned())) {
+            return Math.max(trusted, trust.map(Trust::least).orElse(0.0));
+        }
+        return rules.hints().containsKey(agreeing.get(0).about()) ? Math.sqrt(trusted) : trusted;
+    }
+
+    /** The side that is trusted more; neither when phrases say the one as firmly as the other. */
     private static Optional<Claim> firmest(List<Claim> claims) {
-        Comparator<Claim> firmer = Comparator.comparing(Claim::found, FIRMER);
-        Optional<Claim> yes = claims.stream().filter(c -> c.found().yes()).max(firmer);
-        Optional<Claim> no = claims.stream().filter(c -> !c.found().yes()).max(firmer);
+        Comparator<Claim> trusted = Comparator.comparingDouble(Claim::trust).thenComparing(Claim::found, FIRMER);
+        Optional<Claim> yes = claims.stream().filter(c -> c.found().yes()).max(trusted);
+        Optional<Claim> no = claims.stream().filter(c -> !c.found().yes()).max(trusted);
         if (yes.isEmpty() || no.isEmpty()) {
             return yes.or(() -> no);
         }
-        int order = firmer.compare(yes.get(), no.get());
-        return order == 0 ? Optional.empty() : order > 0 ? yes : no;
+        return contradict(yes.get().found(), no.get().found())
+                ? Optional.empty()
+                : trusted.compare(yes.get(), no.get()) > 0 ? yes : no;
+    }
+
+    private static boolean contradict(Found one, Found other) {
+        return one.evidence().byPhrase() && other.evidence().byPhrase() && FIRMER.compare(one, other) == 0;
     }
 }

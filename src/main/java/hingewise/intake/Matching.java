@@ -95,12 +95,17 @@ final class Matching {
         return Optional.of(span(rule, saying, used, denied, saying.certainty() * (exact ? 1 : MISSPELT), terms));
     }
 
-    private Found.Evidence evidence(Rule rule, List<Mention> used, int from, int to) {
+    private Found.Evidence evidence(Rule rule, Saying saying, List<Mention> used, int from, int to) {
         int words = (int) IntStream.range(from, to)
                 .filter(i -> used.stream().anyMatch(u -> u.from() <= i && i < u.to()))
                 .count();
         return new Found.Evidence(
-                rule.written(), used.stream().anyMatch(u -> u.isInAny(roles.topics())), words, false, 0, 0);
+                rule.written(),
+                used.stream().anyMatch(u -> u.isInAny(roles.topics())),
+                words,
+                false,
+                saying.turned(),
+                Found.Hearing.NONE);
     }
 
     /** From the first word used in the clause to the last, the denial included. */
@@ -122,6 +127,6 @@ final class Matching {
                 terms,
                 words.get(from).start(),
                 words.get(to - 1).end(),
-                evidence(rule, used, from, to));
+                evidence(rule, saying, used, from, to));
     }
 }

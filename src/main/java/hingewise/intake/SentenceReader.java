@@ -47,10 +47,23 @@ final class SentenceReader {
      * @param spoken parts that it spoke of
      * @param last its last clause that said something of this phone
      * @param heading parts that it named, if it is short and says nothing of them: what follows is about them
+     * @param told what it tells as it stands
      */
-    record Read(List<Found> found, List<List<Mention>> spoken, Optional<Clause> last, List<List<Mention>> heading) {
-        static final Read NOTHING = new Read(List.of(), List.of(), Optional.empty(), List.of());
+    record Read(
+            List<Found> found,
+            List<List<Mention>> spoken,
+            Optional<Clause> last,
+            List<List<Mention>> heading,
+            List<Told> told) {
+        static final Read NOTHING = new Read(List.of(), List.of(), Optional.empty(), List.of(), List.of());
     }
+
+    /**
+     * Words that tell of this phone as they stand: neither asked nor turned by others, nor on a condition.
+     *
+     * @param past whether they tell what was
+     */
+    record Told(List<Word> words, boolean past, double certainty) {}
 
     /**
      * @param next the clause behind this sentence, which may answer it
@@ -67,6 +80,7 @@ final class SentenceReader {
         if (sentence.clauses().size() > 1 && sentence.words().size() <= LONGEST_WHOLE) {
             course.whole(sentence);
         }
+        course.altogether();
         return course.read();
     }
 
@@ -82,6 +96,7 @@ final class SentenceReader {
         private final List<Mention> context;
         private final BitSet silent;
         private final List<Found> found = new ArrayList<>();
+        private final List<Told> told = new ArrayList<>();
         /** Parts of which nothing was said yet. */
         private List<List<Mention>> waiting;
 
@@ -108,7 +123,7 @@ final class SentenceReader {
         }
 
         Read read() {
-            return new Read(found, spoken.isEmpty() && back ? earlier.spoken() : spoken, claimed, heading());
+            return new Read(found, spoken.isEmpty() && back ? earlier.spoken() : spoken, claimed, heading(), told);
         }
 
         /** "The hinge." stands ahead of what is said of it; the phone itself is no heading. */
@@ -142,6 +157,9 @@ final class SentenceReader {
             }
             if (!mute) {
                 clause.mentions().forEach(m -> mention(clause, m, turned, certainty));
+            }
+            if (!mute && !turned && !question) {
+                tell(i, certainty);
             }
             if (!sayings.isEmpty()) {
                 claimed = mute ? Optional.empty() : Optional.of(clause);
@@ -224,6 +242,34 @@ final class SentenceReader {
                     .filter(f -> !known.contains(f.about()))
                     .map(Found::spread)
                     .forEach(found::add);
+        }
+
+        /** A clause tells something alone, and something else with the one before it. */
+        private void tell(int i, double certainty) {
+            tell(i, i, certainty);
+            if (i > 0 && clauses.size() > 2 && !silent.get(i - 1)) {
+                tell(i - 1, i, certainty);
+            }
+        }
+
+        private void tell(int first, int last, double certainty) {
+            List<Clause> of = clauses.subList(first, last + 1);
+            told.add(new Told(
+                    of.get(0)
+                            .sentence()
+                            .subList(of.get(0).from(), clauses.get(last).to()),
+                    of.stream().anyMatch(c -> c.speaksOfThePast(roles)),
+                    certainty));
+        }
+
+        /** What the sentence tells as a whole, where no clause of it is silent. */
+        void altogether() {
+            if (silent.isEmpty() && !question && clauses.size() > 1) {
+                tell(
+                        0,
+                        clauses.size() - 1,
+                        told.stream().mapToDouble(Told::certainty).min().orElse(Suggestion.PLAIN));
+            }
         }
 
         /** Whether it is so short, and names no part, that it must go on about those of the sentence before. */

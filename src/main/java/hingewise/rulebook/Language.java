@@ -13,6 +13,7 @@ import java.util.Set;
  * @param sets word sets by name; rules/README.md tells which names mean something to the reader
  * @param topics names of those sets that are parts of a phone, of which something is said
  * @param examples sentences in which sellers speak of observations
+ * @param trust how far a claim is to be trusted; empty when whatever a phrase claims is suggested
  * @param letter what stands around questions to a seller; empty when nobody writes to sellers in it
  */
 public record Language(
@@ -24,6 +25,7 @@ public record Language(
         Set<String> topics,
         Optional<Letter> letter,
         List<Examples> examples,
+        Optional<Trust> trust,
         Grounds grounds) {
     /**
      * What stands around the questions of a message to a seller.
@@ -58,6 +60,6 @@ public record Language(
     /** The same language with those of the examples that are in it. */
     public Language withExamples(List<Examples> all) {
         List<Examples> own = all.stream().filter(e -> e.language().equals(id)).toList();
-        return new Language(id, label, stemming, common, sets, topics, letter, own, grounds);
+        return new Language(id, label, stemming, common, sets, topics, letter, own, trust, grounds);
     }
 }

@@ -1,6 +1,7 @@
 package hingewise.terminal;
 
 import hingewise.costing.Shop;
+import hingewise.intake.ListingReader;
 import hingewise.intake.csv.SheetException;
 import hingewise.intake.sheet.AssessedAppraiser;
 import hingewise.intake.sheet.Destination;
@@ -70,10 +71,11 @@ final class SiftCommand implements Callable<Integer> {
         }
         RuleBook rules = rulesOption.read();
         Shop shop = figures.shop(rules);
+        ListingReader reader = new ListingReader(rules);
         Sifter sifter = new Sifter(
                 rules.families().keySet(),
                 shop,
-                () -> new ListingClaims(rules),
+                () -> new ListingClaims(rules, reader.another()),
                 new AssessedAppraiser(rules, figures.prices(rules, console), shop));
         Path work = beside(out.orElse(sheet), ".sifting");
         Sifter.Order order = new Sifter.Order(

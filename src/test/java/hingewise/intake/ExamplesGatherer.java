@@ -43,8 +43,8 @@ final class ExamplesGatherer {
 
     private static void print(String indent, String key, Set<String> sentences) {
         if (!sentences.isEmpty()) {
-            System.out.println(indent + key + ":");
-            sentences.forEach(s -> System.out.println(indent + "  - '" + s.replace("'", "''") + "'"));
+            System.out.println(indent + key + ": |");
+            sentences.forEach(s -> System.out.println(indent + "  " + s.strip()));
         }
     }
 

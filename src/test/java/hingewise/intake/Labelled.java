@@ -32,12 +32,24 @@ record Labelled(String id, String language, String family, String text, Set<Stri
     /** How the ids of held-out texts begin that are by further hands, which write no phrases. */
     static final String FURTHER_HANDS = "kept3-";
 
+    /** How the files are called whose texts tell how far claims are to be trusted. */
+    private static final String FOR_TRUST = "trust-";
+
     private static final Path FOLDER = Path.of("src/test/resources/hingewise/listings");
 
     /** The files that further hands have added for phrases to be widened by, each called {@code fresh-} and a name. */
     static List<String> added() {
+        return called("fresh-");
+    }
+
+    /** Texts that neither phrases nor examples are written by, so that trust can be fitted to them. */
+    static List<Labelled> forTrust() {
+        return called(FOR_TRUST).stream().flatMap(n -> read(n).stream()).toList();
+    }
+
+    private static List<String> called(String beginning) {
         List<String> names = new ArrayList<>();
-        try (DirectoryStream<Path> files = Files.newDirectoryStream(FOLDER, "fresh-*.yaml")) {
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(FOLDER, beginning + "*.yaml")) {
             files.forEach(f -> names.add(f.getFileName().toString().replace(".yaml", "")));
         } catch (IOException e) {
             throw new UncheckedIOException(e);

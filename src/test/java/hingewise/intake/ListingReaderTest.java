@@ -15,11 +15,11 @@ class ListingReaderTest {
     private static final RuleBook RULES =
             RuleBookReader.readShipped().ruleBook().orElseThrow();
 
-    private final ListingReader reader = new ListingReader(RULES);
+    private static final ListingReader READER = new ListingReader(RULES);
 
     private Set<String> read(String text) {
         Set<String> read = new TreeSet<>();
-        reader.read(text).suggestions().forEach(s -> read.add(s.observation() + (s.yes() ? "=yes" : "=no")));
+        READER.read(text).suggestions().forEach(s -> read.add(s.observation() + (s.yes() ? "=yes" : "=no")));
         return read;
     }
 
@@ -138,7 +138,7 @@ class ListingReaderTest {
                 "Voice notes sound as if under water.|was-wet",
             })
     void whatOnlySoundsLikeItIsNotSuggested(String text, String observation) {
-        assertThat(reader.read(text).suggestions())
+        assertThat(READER.read(text).suggestions())
                 .noneMatch(s -> s.observation().equals(observation));
     }
 
@@ -156,13 +156,13 @@ class ListingReaderTest {
     }
 
     private double certainty(String text) {
-        return reader.read(text).suggestions().get(0).certainty();
+        return READER.read(text).suggestions().get(0).certainty();
     }
 
     @Test
     void aQuoteStandsInTheTextWhereItIsSaidToStand() {
         String text = "Hello \uD83D\uDE00, the inner screen is cracked\u2026 and the back isn’t cracked.";
-        assertThat(reader.read(text).suggestions())
+        assertThat(READER.read(text).suggestions())
                 .isNotEmpty()
                 .allSatisfy(s -> assertThat(text.substring(s.start(), s.end())).isEqualTo(s.quote()));
     }
@@ -176,12 +176,12 @@ class ListingReaderTest {
 
     @Test
     void theLanguageIsRecognised() {
-        assertThat(reader.read("Das Display ist gesprungen und es lädt nicht.").language())
+        assertThat(READER.read("Das Display ist gesprungen und es lädt nicht.").language())
                 .isEqualTo("de");
-        assertThat(reader.read("The screen is cracked and it does not charge.").language())
+        assertThat(READER.read("The screen is cracked and it does not charge.").language())
                 .isEqualTo("en");
-        assertThat(reader.read("outer screen dead").language()).isEqualTo("en");
-        assertThat(reader.read("Akku schwach").language()).isEqualTo("de");
+        assertThat(READER.read("outer screen dead").language()).isEqualTo("en");
+        assertThat(READER.read("Akku schwach").language()).isEqualTo("de");
     }
 
     @Test
@@ -189,7 +189,7 @@ class ListingReaderTest {
         for (String text :
                 new String[] {"", " ", "\0\u001b[31m", "?", "...", "\n\n", "no", "a".repeat(5000), "no ".repeat(3000)
                 }) {
-            assertThat(reader.read(text).suggestions()).isEmpty();
+            assertThat(READER.read(text).suggestions()).isEmpty();
         }
     }
 }

@@ -15,49 +15,49 @@ class ReadingAccuracyTest {
     private static final RuleBook RULES =
             RuleBookReader.readShipped().ruleBook().orElseThrow();
 
-    private final ListingReader reader = new ListingReader(RULES);
+    private static final ListingReader READER = new ListingReader(RULES);
 
     @Test
     void writtenTextsAreReadAsBefore() {
-        Accuracy accuracy = Accuracy.of(RULES, reader, Labelled.read(Labelled.WRITTEN));
-        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.96);
-        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.935);
+        Accuracy accuracy = Accuracy.of(RULES, READER, Labelled.read(Labelled.WRITTEN));
+        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.97);
+        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.95);
     }
 
     @Test
     void freshTextsAreReadAsBefore() {
-        Accuracy accuracy = Accuracy.of(RULES, reader, Labelled.read(Labelled.FRESH));
-        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.95);
-        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.83);
+        Accuracy accuracy = Accuracy.of(RULES, READER, Labelled.read(Labelled.FRESH));
+        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.945);
+        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.885);
     }
 
     @Test
     void heldOutTextsAreReadAsBefore() {
         Accuracy accuracy = heldOut(t -> !t.id().startsWith(Labelled.FURTHER_HANDS));
-        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.875);
-        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.64);
+        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.93);
+        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.745);
     }
 
     /** Apart from the others, lest the few and hard ones hide what becomes of the many. */
     @Test
     void heldOutEnglishOfFurtherHandsIsReadAsBefore() {
         Accuracy accuracy = heldOut(t -> t.id().startsWith(Labelled.FURTHER_HANDS + "en-"));
-        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.845);
-        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.615);
+        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.875);
+        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.72);
     }
 
-    /** Mostly terse, misspelt or translated, and harder than what was written to widen phrases by. */
+    /** Mostly terse, misspelt or translated. */
     @Test
     void heldOutGermanAndBrokenEnglishOfFurtherHandsIsReadAsBefore() {
         Accuracy accuracy = heldOut(t -> t.id().startsWith(Labelled.FURTHER_HANDS + "de-"));
-        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.80);
-        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.62);
+        assertThat(accuracy.precision()).as(accuracy.summary()).isGreaterThan(.875);
+        assertThat(accuracy.recall()).as(accuracy.summary()).isGreaterThan(.745);
     }
 
     private Accuracy heldOut(Predicate<Labelled> which) {
         return Accuracy.of(
                 RULES,
-                reader,
+                READER,
                 Labelled.read(Labelled.HELD_OUT).stream().filter(which).toList());
     }
 }

@@ -19,7 +19,7 @@ class ReplyReaderTest {
             .map(id -> Objects.requireNonNull(RULES.observations().get(id)))
             .toList();
 
-    private final ReplyReader reader = new ReplyReader(RULES);
+    private static final ReplyReader READER = new ReplyReader(RULES);
 
     @ParameterizedTest
     @CsvSource(
@@ -38,7 +38,7 @@ class ReplyReaderTest {
                 "7 yes|-",
             })
     void aReplyIsReadAsAnswers(String reply, String expected) {
-        List<String> answers = reader.read(ASKED, reply).stream()
+        List<String> answers = READER.read(ASKED, reply).stream()
                 .map(a -> a.observation().id() + "="
                         + a.answer().map(yes -> yes ? "yes" : "no").orElse("cant-tell"))
                 .toList();

@@ -12,9 +12,10 @@ public final class ListingClaims implements ClaimReader {
     private final RuleBook rules;
     private final ListingReader reader;
 
-    public ListingClaims(RuleBook rules) {
+    /** @param reader of texts, by the same rule book; no other thread uses it */
+    public ListingClaims(RuleBook rules, ListingReader reader) {
         this.rules = rules;
-        this.reader = new ListingReader(rules);
+        this.reader = reader;
     }
 
     @Override

@@ -6,7 +6,10 @@ import hingewise.rulebook.Hint;
 import hingewise.rulebook.Language;
 import hingewise.rulebook.Phrase;
 import hingewise.rulebook.Phrases;
+import hingewise.rulebook.Trust;
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,7 +46,23 @@ final class PhraseReader {
                                 "\"letter\"",
                                 f -> new Language.Letter(f.text("greeting"), f.text("closing")))),
                 List.of(),
+                fields.optional("trust")
+                        .flatMap(n -> Fields.read(fields.context(), n, "\"trust\"", PhraseReader::trust)),
                 fields.grounds());
+    }
+
+    private static Trust trust(Fields fields) {
+        double least = fields.required("least")
+                .flatMap(n -> fields.values().number(n, Range.CHANCE))
+                .map(BigDecimal::doubleValue)
+                .orElse(Range.CHANCE.lowest().doubleValue());
+        Map<Trust.Mark, Double> weights = new EnumMap<>(Trust.Mark.class);
+        for (Trust.Mark mark : Trust.Mark.values()) {
+            fields.required(mark.id())
+                    .flatMap(n -> fields.values().number(n, Range.WEIGHT))
+                    .ifPresent(w -> weights.put(mark, w.doubleValue()));
+        }
+        return new Trust(least, weights, fields.grounds());
     }
 
     static Examples examples(String id, Fields fields) {
@@ -52,18 +71,17 @@ final class PhraseReader {
         String language = fields.present("language")
                 .reference("language", Section.LANGUAGES)
                 .orElse("");
-        return new Examples(id, language, sentences, texts(fields, "silent"), fields.grounds());
+        return new Examples(id, language, sentences, lines(fields, "silent"), fields.grounds());
     }
 
     private static Optional<Examples.Answers> answers(Fields fields, Node node) {
         return Fields.read(
-                fields.context(), node, "an example", f -> new Examples.Answers(texts(f, "yes"), texts(f, "no")));
+                fields.context(), node, "an example", f -> new Examples.Answers(lines(f, "yes"), lines(f, "no")));
     }
 
-    private static List<String> texts(Fields fields, String key) {
-        return fields.list(key).stream()
-                .flatMap(n -> fields.values().text(n).stream())
-                .toList();
+    /** A block of text with one sentence to a line: read several times as fast as a list, of which there are thousands. */
+    private static List<String> lines(Fields fields, String key) {
+        return fields.optional(key).map(fields.values()::lines).orElse(List.of());
     }
 
     private static List<String> words(Fields fields, Node.Member member) {

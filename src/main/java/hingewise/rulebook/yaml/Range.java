@@ -16,6 +16,8 @@ public enum Range {
     /** A share of a price, or a chance that may be none. */
     SHARE("0", ".999"),
     DAYS("0", "365"),
+    /** What something adds to the logarithm of odds. */
+    WEIGHT("-20", "20"),
     /** What one unit of a currency is worth in another. */
     EXCHANGE(".000001", "1000000");
 

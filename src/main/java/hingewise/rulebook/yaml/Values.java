@@ -36,10 +36,25 @@ public record Values(Context context) {
 
     public Optional<String> text(Node node) {
         Optional<String> text = scalar(node, "a text");
-        if (text.isPresent() && Quoted.line(text.get()).indexOf('\uFFFD') >= 0) {
-            problem(node, Quoted.of(text.get()) + " has characters that cannot be seen", "Type it afresh.");
-        }
+        text.ifPresent(t -> tellUnseen(node, t));
         return text;
+    }
+
+    /** A block of text, one entry to a line; lines that are blank do not count. */
+    public List<String> lines(Node node) {
+        List<String> lines = scalar(node, "a block of lines").stream()
+                .flatMap(String::lines)
+                .map(String::strip)
+                .filter(line -> !line.isEmpty())
+                .toList();
+        lines.forEach(line -> tellUnseen(node, line));
+        return lines;
+    }
+
+    private void tellUnseen(Node node, String text) {
+        if (Quoted.line(text).indexOf('\uFFFD') >= 0) {
+            problem(node, Quoted.of(text) + " has characters that cannot be seen", "Type it afresh.");
+        }
     }
 
     public Optional<BigDecimal> number(Node node, Range range) {

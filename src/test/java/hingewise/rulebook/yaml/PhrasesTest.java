@@ -2,13 +2,18 @@ package hingewise.rulebook.yaml;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hingewise.rulebook.Examples;
 import hingewise.rulebook.Phrase;
 import hingewise.rulebook.Phrases;
+import hingewise.rulebook.Trust;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -116,5 +121,81 @@ class PhrasesTest {
                 .singleElement()
                 .asString()
                 .contains("\"screeen\" is not a word set of this language");
+    }
+
+    private static final String EXAMPLES = """
+            examples:
+              en-own:
+                language: en
+                sentences:
+                  OBSERVATION:
+                    yes: |
+                      it is dark
+
+                      not a light in it
+                silent: |
+                  collection only
+                because: Invented for a test.
+                source: invented
+            """;
+
+    /** The small rule book with examples of one of its observations. */
+    private Reading withExamples(String examples) throws IOException {
+        String observation = SmallBook.whole()
+                .readIn(Files.createDirectory(folder.resolve("whole")))
+                .ruleBook()
+                .orElseThrow()
+                .observations()
+                .keySet()
+                .iterator()
+                .next();
+        return SmallBook.whole()
+                .with("words.yaml", WORDS)
+                .with("examples.yaml", "format: 1\n" + examples.replace("OBSERVATION", observation))
+                .readIn(folder);
+    }
+
+    @Test
+    void eachLineOfExamplesIsASentence() throws IOException {
+        Reading reading = withExamples(EXAMPLES);
+        assertThat(reading.problems()).isEmpty();
+        Examples examples = reading.ruleBook()
+                .orElseThrow()
+                .languages()
+                .get("en")
+                .examples()
+                .get(0);
+        assertThat(examples.sentences().values()).singleElement().satisfies(a -> {
+            assertThat(a.yes()).containsExactly("it is dark", "not a light in it");
+            assertThat(a.no()).isEmpty();
+        });
+        assertThat(examples.silent()).containsExactly("collection only");
+    }
+
+    @Test
+    void aListOfExamplesIsTold() throws IOException {
+        assertThat(withExamples(EXAMPLES.replace("silent: |\n      collection only", "silent: [collection only]"))
+                        .problems())
+                .extracting(Problem::text)
+                .singleElement()
+                .asString()
+                .contains("examples.yaml:", "\"silent\" is a list, where a block of lines should be");
+    }
+
+    @Test
+    void trustWithoutOneOfItsWeightsIsTold() throws IOException {
+        String trust = Arrays.stream(Trust.Mark.values())
+                .filter(m -> m != Trust.Mark.RIVAL)
+                .map(m -> "      " + m.id() + ": .5\n")
+                .collect(Collectors.joining(
+                        "", "    trust:\n      least: .5\n", "      because: A test.\n      source: invented\n"));
+        assertThat(problems(
+                        WORDS.replace(
+                                "    because: Invented for a test.\n    source: invented\nhints:",
+                                trust + "    because: Invented for a test.\n    source: invented\nhints:"),
+                        "{en: {yes: [black]}}"))
+                .singleElement()
+                .asString()
+                .contains("words.yaml:", "\"trust\" has no \"rival\"");
     }
 }

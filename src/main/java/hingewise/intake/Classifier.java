@@ -1,0 +1,172 @@
+package hingewise.intake;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+
+/**
+ * How likely words are to make each of many claims, learned from examples: for each claim a logistic regression of its
+ * own, against all examples that do not make it. The weights are found by stochastic gradient descent whose steps shrink
+ * with what each weight has moved (AdaGrad: Duchi, Hazan & Singer 2011, JMLR 12:2121-2159). The same examples and seed
+ * give the same weights.
+ */
+final class Classifier {
+    /**
+     * An example.
+     *
+     * @param features what stands in its words
+     * @param claims what they claim; none when they claim nothing
+     */
+    record Example(Set<String> features, Set<String> claims) {}
+
+    /** An example with numbers for names, in rising order. */
+    private record Lesson(int[] features, int[] claims) {}
+
+    private static final int ROUNDS = 5;
+    private static final double STEP = 1;
+    /** Before anything is learned each claim is as rare as this, in logarithms of odds. */
+    private static final float RARE = -3;
+    /** A claim that an example does not make, and that has lower odds there, needs no lesson. */
+    private static final float CLEARLY_NOT = -3;
+    /** A weight's first steps are kept short as if it had moved by this already. */
+    private static final float MOVED = .1f;
+    /** A feature of fewer examples tells nothing that could be learned. */
+    private static final int FEWEST = 5;
+    /** So that several cores can learn at once. */
+    private static final int SHARES = 4;
+
+    private final List<String> claims;
+    private final Map<String, Integer> features;
+    private final float[] bases;
+    /** By feature, then by claim. */
+    private final float[][] weights;
+
+    private Classifier(List<String> claims, Map<String, Integer> features) {
+        this.claims = claims;
+        this.features = features;
+        this.bases = new float[claims.size()];
+        Arrays.fill(bases, RARE);
+        this.weights = new float[features.size()][claims.size()];
+    }
+
+    /** @param seed of the order in which the examples are gone through */
+    static Classifier taught(List<Example> examples, long seed) {
+        TreeSet<String> claims = new TreeSet<>();
+        Map<String, Integer> seen = new HashMap<>();
+        for (Example e : examples) {
+            claims.addAll(e.claims());
+            e.features().forEach(f -> seen.merge(f, 1, Integer::sum));
+        }
+        seen.values().removeIf(n -> n < FEWEST);
+        Map<String, Integer> features = numbered(new TreeSet<>(seen.keySet()));
+        Map<String, Integer> numbers = numbered(claims);
+        Classifier classifier = new Classifier(List.copyOf(claims), features);
+        classifier.learn(
+                examples.stream()
+                        .map(e -> new Lesson(numbers(e.features(), features), numbers(e.claims(), numbers)))
+                        .toList(),
+                seed);
+        return classifier;
+    }
+
+    private static Map<String, Integer> numbered(Collection<String> names) {
+        Map<String, Integer> numbers = new HashMap<>();
+        names.forEach(n -> numbers.put(n, numbers.size()));
+        return numbers;
+    }
+
+    private static int[] numbers(Collection<String> names, Map<String, Integer> numbers) {
+        return names.stream()
+                .map(numbers::get)
+                .filter(Objects::nonNull)
+                .mapToInt(n -> n)
+                .sorted()
+                .toArray();
+    }
+
+    /** No claim is learned by way of another, so that they can be shared out. */
+    private void learn(List<Lesson> lessons, long seed) {
+        IntStream.range(0, SHARES).parallel().forEach(s -> {
+            int from = claims.size() * s / SHARES;
+            int to = claims.size() * (s + 1) / SHARES;
+            learn(lessons, new Random(seed), from, to);
+        });
+    }
+
+    private void learn(List<Lesson> lessons, Random random, int from, int to) {
+        float[] movedBases = new float[to - from];
+        Arrays.fill(movedBases, 1);
+        float[][] moved = new float[weights.length][to - from];
+        for (float[] of : moved) {
+            Arrays.fill(of, MOVED);
+        }
+        float[] odds = new float[to - from];
+        List<Lesson> order = new ArrayList<>(lessons);
+        for (int round = 0; round < ROUNDS; round++) {
+            Collections.shuffle(order, random);
+            for (Lesson lesson : order) {
+                float each = each(lesson.features());
+                odds(lesson.features(), each, from, odds);
+                for (int c = 0; c < odds.length; c++) {
+                    boolean made = Arrays.binarySearch(lesson.claims(), from + c) >= 0;
+                    if (made || odds[c] > CLEARLY_NOT) {
+                        double error = chance(odds[c]) - (made ? 1 : 0);
+                        bases[from + c] -= step(movedBases, c, error);
+                        for (int f : lesson.features()) {
+                            weights[f][from + c] -= step(moved[f], c, error * each);
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    private static float step(float[] moved, int c, double slope) {
+        moved[c] += (float) (slope * slope);
+        return (float) (STEP * slope / Math.sqrt(moved[c]));
+    }
+
+    /** What one feature counts, so that long sentences do not weigh more than short ones. */
+    private static float each(int[] features) {
+        return (float) (1 / Math.sqrt(Math.max(1, features.length)));
+    }
+
+    /** The logarithms of the odds of as many claims as there is room for, from this one on. */
+    private void odds(int[] present, float each, int from, float[] odds) {
+        Arrays.fill(odds, 0);
+        for (int f : present) {
+            float[] of = weights[f];
+            for (int c = 0; c < odds.length; c++) {
+                odds[c] += of[from + c];
+            }
+        }
+        for (int c = 0; c < odds.length; c++) {
+            odds[c] = bases[from + c] + each * odds[c];
+        }
+    }
+
+    private static double chance(double odds) {
+        return 1 / (1 + Math.exp(-odds));
+    }
+
+    /** The chance of each claim, in 0–1. */
+    Map<String, Double> chances(Set<String> present) {
+        int[] known = numbers(present, features);
+        float[] odds = new float[bases.length];
+        odds(known, each(known), 0, odds);
+        Map<String, Double> chances = new HashMap<>();
+        for (int c = 0; c < odds.length; c++) {
+            chances.put(claims.get(c), chance(odds[c]));
+        }
+        return chances;
+    }
+}

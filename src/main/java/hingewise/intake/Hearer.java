@@ -1,0 +1,132 @@
+package hingewise.intake;
+
+import hingewise.intake.Clauses.Sentence;
+import hingewise.intake.Learned.Claim;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Weighs by examples what phrases have found in a sentence, and hears what none of them finds. */
+final class Hearer {
+    /** What the examples give less of a chance is not thought of. */
+    private static final double LEAST = .03;
+
+    private final Features features;
+    private final Classifier classifier;
+    private final Map<String, Set<String>> kin;
+    private final Set<String> past;
+
+    /**
+     * @param kin for each hint, the observations that follow from it
+     * @param past ids of the observations that are about the past
+     */
+    Hearer(Features features, Classifier classifier, Map<String, Set<String>> kin, Set<String> past) {
+        this.features = features;
+        this.classifier = classifier;
+        this.kin = kin;
+        this.past = past;
+    }
+
+    /** How likely the words are to speak of an observation, whichever way. */
+    double chance(List<Word> words, String observation) {
+        Stretch stretch = new Stretch(words);
+        Set<String> own = Set.of(observation);
+        return Math.max(stretch.chance(own, true), stretch.chance(own, false));
+    }
+
+    /** What phrases have found in a sentence, weighed, and then what the examples alone make of what it tells. */
+    List<Found> weighed(Sentence sentence, SentenceReader.Read read) {
+        Map<List<Word>, Stretch> stretches = new HashMap<>();
+        List<Stretch> around = new ArrayList<>();
+        around.add(stretches.computeIfAbsent(sentence.words(), Stretch::new));
+        for (Clause c : sentence.clauses()) {
+            around.add(stretches.computeIfAbsent(c.words(), Stretch::new));
+        }
+        List<Found> found = new ArrayList<>();
+        read.found().forEach(f -> found.add(weighed(f, around)));
+        for (SentenceReader.Told told : read.told()) {
+            found.addAll(heard(told, stretches.computeIfAbsent(told.words(), Stretch::new)));
+        }
+        return found;
+    }
+
+    private Found weighed(Found found, List<Stretch> around) {
+        Set<String> own = kin.getOrDefault(found.about(), Set.of(found.about()));
+        return around.stream()
+                .filter(s -> s.holds(found))
+                .map(s -> kin.containsKey(found.about()) || found.evidence().turned()
+                        ? s.spoken(own)
+                        : s.hearing(own, found.yes()))
+                .max(Comparator.comparingDouble(Found.Hearing::chance))
+                .map(found::weighed)
+                .orElse(found);
+    }
+
+    private List<Found> heard(SentenceReader.Told told, Stretch stretch) {
+        List<Found> heard = new ArrayList<>();
+        stretch.chances.forEach((name, chance) -> {
+            Claim claim = Claim.named(name);
+            if (chance >= LEAST && (!told.past() || past.contains(claim.about()))) {
+                heard.add(Found.heard(
+                        claim.about(),
+                        claim.yes(),
+                        told.certainty(),
+                        stretch.start(),
+                        stretch.end(),
+                        stretch.hearing(Set.of(claim.about()), claim.yes())));
+            }
+        });
+        return heard;
+    }
+
+    /** Words in a row, and the chances of the claims that they may make. */
+    private final class Stretch {
+        private final List<Word> words;
+        private final Map<String, Double> chances;
+
+        Stretch(List<Word> words) {
+            this.words = words;
+            this.chances = classifier.chances(features.of(words));
+        }
+
+        int start() {
+            return words.get(0).start();
+        }
+
+        int end() {
+            return words.get(words.size() - 1).end();
+        }
+
+        boolean holds(Found found) {
+            return start() <= found.start() && found.end() <= end();
+        }
+
+        double chance(Set<String> own, boolean yes) {
+            return own.stream()
+                    .mapToDouble(o -> chances.getOrDefault(new Claim(o, yes).name(), 0.0))
+                    .max()
+                    .orElse(0);
+        }
+
+        Found.Hearing hearing(Set<String> own, boolean yes) {
+            return new Found.Hearing(chance(own, yes), rival(own));
+        }
+
+        /** Where the answer is settled elsewhere, the words can but speak of the question. */
+        Found.Hearing spoken(Set<String> own) {
+            return new Found.Hearing(Math.max(chance(own, true), chance(own, false)), rival(own));
+        }
+
+        /** The highest chance of a claim about something else. */
+        private double rival(Set<String> own) {
+            return chances.entrySet().stream()
+                    .filter(c -> !own.contains(Claim.named(c.getKey()).about()))
+                    .mapToDouble(Map.Entry::getValue)
+                    .max()
+                    .orElse(0);
+        }
+    }
+}
