@@ -112,7 +112,9 @@ final class Classifier {
         float[] odds = new float[to - from];
         List<Lesson> order = new ArrayList<>(lessons);
         for (int round = 0; round < ROUNDS; round++) {
-            Collections.shuffle(order, random);
+            for (int i = order.size(); i > 1; i--) {
+                Collections.swap(order, i - 1, random.nextInt(i));
+            }
             for (Lesson lesson : order) {
                 float each = each(lesson.features());
                 odds(lesson.features(), each, from, odds);

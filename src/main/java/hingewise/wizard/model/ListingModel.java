@@ -23,6 +23,7 @@ public final class ListingModel {
 
     private final WizardModel wizard;
     private final Reckoner<ListingState> reader;
+    private Optional<Taught> taught = Optional.empty();
     private final ReadOnlyObjectWrapper<ListingState> state = new ReadOnlyObjectWrapper<>(ListingState.none());
 
     public ListingModel(WizardModel wizard) {
@@ -64,11 +65,20 @@ public final class ListingModel {
         }
     }
 
-    private static ListingState found(RuleBook rules, String family, String text) {
-        List<Suggestion> suggestions = new ListingReader(rules)
-                .read(text).suggestions().stream()
-                        .filter(s -> about(rules, s).families().contains(family))
-                        .toList();
+    /** A reader of a rule book's examples, which it takes seconds to learn from. */
+    private record Taught(RuleBook rules, ListingReader reader) {}
+
+    private synchronized ListingReader reader(RuleBook rules) {
+        if (taught.filter(t -> t.rules() == rules).isEmpty()) {
+            taught = Optional.of(new Taught(rules, new ListingReader(rules)));
+        }
+        return taught.orElseThrow().reader().another();
+    }
+
+    private ListingState found(RuleBook rules, String family, String text) {
+        List<Suggestion> suggestions = reader(rules).read(text).suggestions().stream()
+                .filter(s -> about(rules, s).families().contains(family))
+                .toList();
         String words = suggestions.isEmpty()
                 ? "Nothing in it answers a question."
                 : suggestions.size() + " to decide. Nothing is recorded before you accept it.";
