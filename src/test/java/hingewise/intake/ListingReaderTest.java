@@ -167,6 +167,16 @@ class ListingReaderTest {
                 .allSatisfy(s -> assertThat(text.substring(s.start(), s.end())).isEqualTo(s.quote()));
     }
 
+    /** No phrase need be met: of all stretches the likeliest is quoted. */
+    @Test
+    void theWordsThatTellAreQuoted() {
+        assertThat(READER.read("Scharnier knarzt beim Aufmachen, hält aber jeden Winkel.")
+                        .suggestions())
+                .filteredOn(s -> s.observation().equals("will-not-hold-angle"))
+                .singleElement()
+                .satisfies(s -> assertThat(s.quote()).contains("hält", "Winkel"));
+    }
+
     @Test
     void whatFollowsFromTwoStatementsIsSuggestedOnlyWithBoth() {
         assertThat(read("The inner screen stays black.")).doesNotContain("vibrates-no-image=yes");
