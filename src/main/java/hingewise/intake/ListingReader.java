@@ -25,8 +25,8 @@ import java.util.stream.Collectors;
 public final class ListingReader {
     private static final Comparator<Found> FIRMER =
             Comparator.comparingInt(Found::terms).thenComparingDouble(Found::certainty);
-    /** Chances within a fifth are as good. */
-    private static final double AS_LIKELY = 5;
+    /** Chances within a tenth are as good. */
+    private static final double AS_LIKELY = 10;
     /** Of words that are as firm, those are quoted that make the claim likeliest, and of these the fewest. */
     private static final Comparator<Found> TELLING = FIRMER.thenComparingLong(
                     f -> Math.round(AS_LIKELY * f.evidence().chance()))
