@@ -1,10 +1,10 @@
 package hingewise.bench;
 
 import hingewise.casefile.Phone;
+import hingewise.intake.ListingReader;
 import hingewise.intake.csv.Encoding;
 import hingewise.intake.csv.Row;
 import hingewise.intake.csv.RowReader;
-import hingewise.intake.ListingReader;
 import hingewise.intake.sheet.ListingClaims;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
