@@ -2,7 +2,6 @@ package hingewise.intake;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
@@ -10,8 +9,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * How likely words are to make each of many claims, learned from examples: for each claim a logistic regression of its
@@ -29,7 +29,18 @@ final class Classifier {
     record Example(Set<String> features, Set<String> claims) {}
 
     /** An example with numbers for names, in rising order. */
-    private record Lesson(int[] features, int[] claims) {}
+    private record Lesson(int[] features, int[] claims) {
+        /** The same with the features that are kept, under their new numbers. */
+        Lesson keeping(int[] kept) {
+            return new Lesson(
+                    Arrays.stream(features)
+                            .map(f -> kept[f])
+                            .filter(f -> f != RARELY_SEEN)
+                            .sorted()
+                            .toArray(),
+                    claims);
+        }
+    }
 
     private static final int ROUNDS = 5;
     private static final double STEP = 1;
@@ -41,6 +52,8 @@ final class Classifier {
     private static final float MOVED = .1f;
     /** A feature of fewer examples tells nothing that could be learned. */
     private static final int FEWEST = 5;
+
+    private static final int RARELY_SEEN = -1;
     /** So that several cores can learn at once. */
     private static final int SHARES = 4;
 
@@ -58,37 +71,36 @@ final class Classifier {
         this.weights = new float[features.size()][claims.size()];
     }
 
-    /** @param seed of the order in which the examples are gone through */
-    static Classifier taught(List<Example> examples, long seed) {
-        TreeSet<String> claims = new TreeSet<>();
-        Map<String, Integer> seen = new HashMap<>();
-        for (Example e : examples) {
-            claims.addAll(e.claims());
-            e.features().forEach(f -> seen.merge(f, 1, Integer::sum));
+    /**
+     * @param examples gone through once; none is kept, since together they take much room
+     * @param seed of the order in which they are learned from
+     */
+    static Classifier taught(Stream<Example> examples, long seed) {
+        Map<String, Integer> features = new HashMap<>();
+        Map<String, Integer> claims = new HashMap<>();
+        List<Lesson> all = examples.map(e -> new Lesson(numbered(e.features(), features), numbered(e.claims(), claims)))
+                .toList();
+        int[] seen = new int[features.size()];
+        all.forEach(lesson -> Arrays.stream(lesson.features()).forEach(f -> seen[f]++));
+        features.values().removeIf(f -> seen[f] < FEWEST);
+        int[] kept = new int[seen.length];
+        Arrays.fill(kept, RARELY_SEEN);
+        int next = 0;
+        for (Map.Entry<String, Integer> f : new TreeMap<>(features).entrySet()) {
+            kept[f.getValue()] = next;
+            features.put(f.getKey(), next++);
         }
-        seen.values().removeIf(n -> n < FEWEST);
-        Map<String, Integer> features = numbered(new TreeSet<>(seen.keySet()));
-        Map<String, Integer> numbers = numbered(claims);
-        Classifier classifier = new Classifier(List.copyOf(claims), features);
-        classifier.learn(
-                examples.stream()
-                        .map(e -> new Lesson(numbers(e.features(), features), numbers(e.claims(), numbers)))
-                        .toList(),
-                seed);
+        String[] names = new String[claims.size()];
+        claims.forEach((name, n) -> names[n] = name);
+        Classifier classifier = new Classifier(List.of(names), features);
+        classifier.learn(all.stream().map(lesson -> lesson.keeping(kept)).toList(), seed);
         return classifier;
     }
 
-    private static Map<String, Integer> numbered(Collection<String> names) {
-        Map<String, Integer> numbers = new HashMap<>();
-        names.forEach(n -> numbers.put(n, numbers.size()));
-        return numbers;
-    }
-
-    private static int[] numbers(Collection<String> names, Map<String, Integer> numbers) {
+    /** Numbers for names, in rising order; a new name takes the next number. */
+    private static int[] numbered(Set<String> names, Map<String, Integer> numbers) {
         return names.stream()
-                .map(numbers::get)
-                .filter(Objects::nonNull)
-                .mapToInt(n -> n)
+                .mapToInt(n -> numbers.computeIfAbsent(n, k -> numbers.size()))
                 .sorted()
                 .toArray();
     }
@@ -162,7 +174,12 @@ final class Classifier {
 
     /** The chance of each claim, in 0–1. */
     Map<String, Double> chances(Set<String> present) {
-        int[] known = numbers(present, features);
+        int[] known = present.stream()
+                .map(features::get)
+                .filter(Objects::nonNull)
+                .mapToInt(f -> f)
+                .sorted()
+                .toArray();
         float[] odds = new float[bases.length];
         odds(known, each(known), 0, odds);
         Map<String, Double> chances = new HashMap<>();

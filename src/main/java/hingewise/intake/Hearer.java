@@ -67,9 +67,12 @@ final class Hearer {
 
     private List<Found> heard(SentenceReader.Told told, Stretch stretch) {
         List<Found> heard = new ArrayList<>();
-        stretch.chances.forEach((name, chance) -> {
+        for (String name : stretch.likeliest) {
+            if (stretch.chances.getOrDefault(name, 0.0) < LEAST) {
+                break;
+            }
             Claim claim = Claim.named(name);
-            if (chance >= LEAST && (!told.past() || past.contains(claim.about()))) {
+            if (!told.past() || past.contains(claim.about())) {
                 heard.add(Found.heard(
                         claim.about(),
                         claim.yes(),
@@ -78,7 +81,7 @@ final class Hearer {
                         stretch.end(),
                         stretch.hearing(Set.of(claim.about()), claim.yes())));
             }
-        });
+        }
         return heard;
     }
 
@@ -86,10 +89,15 @@ final class Hearer {
     private final class Stretch {
         private final List<Word> words;
         private final Map<String, Double> chances;
+        /** The names of the claims, the likeliest first. */
+        private final List<String> likeliest;
 
         Stretch(List<Word> words) {
             this.words = words;
             this.chances = classifier.chances(features.of(words));
+            this.likeliest = chances.keySet().stream()
+                    .sorted(Comparator.comparing(chances::get, Comparator.reverseOrder()))
+                    .toList();
         }
 
         int start() {
@@ -122,11 +130,11 @@ final class Hearer {
 
         /** The highest chance of a claim about something else. */
         private double rival(Set<String> own) {
-            return chances.entrySet().stream()
-                    .filter(c -> !own.contains(Claim.named(c.getKey()).about()))
-                    .mapToDouble(Map.Entry::getValue)
-                    .max()
-                    .orElse(0);
+            return likeliest.stream()
+                    .filter(name -> !own.contains(Claim.named(name).about()))
+                    .findFirst()
+                    .map(chances::get)
+                    .orElse(0.0);
         }
     }
 }

@@ -3,7 +3,6 @@ package hingewise.intake;
 import hingewise.rulebook.Examples;
 import hingewise.rulebook.Language;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -36,10 +35,10 @@ final class Learned {
     /** @param features of a sentence, the same for every reader of the language */
     synchronized Classifier classifier(Language language, Function<String, Set<String>> features) {
         if (classifier.isEmpty()) {
-            List<Classifier.Example> examples = claims(language).entrySet().stream()
-                    .map(c -> new Classifier.Example(features.apply(c.getKey()), c.getValue()))
-                    .toList();
-            classifier = Optional.of(Classifier.taught(examples, SEED));
+            classifier = Optional.of(Classifier.taught(
+                    claims(language).entrySet().stream()
+                            .map(c -> new Classifier.Example(features.apply(c.getKey()), c.getValue())),
+                    SEED));
         }
         return classifier.get();
     }

@@ -38,7 +38,7 @@ class ClassifierTest {
 
     @Test
     void aClaimIsLikelierWhereItsWordsStand() {
-        Classifier classifier = Classifier.taught(hinges, SEED);
+        Classifier classifier = Classifier.taught(hinges.stream(), SEED);
         assertThat(classifier.chances(Set.of("creaks")).get("noise"))
                 .isGreaterThan(classifier.chances(Set.of("heavy")).get("noise"))
                 .isGreaterThan(classifier.chances(Set.of("cash")).get("noise"));
@@ -46,7 +46,7 @@ class ClassifierTest {
 
     @Test
     void aSentenceMayMakeTwoClaims() {
-        Classifier classifier = Classifier.taught(hinges, SEED);
+        Classifier classifier = Classifier.taught(hinges.stream(), SEED);
         assertThat(classifier.chances(Set.of("creaks", "heavy")))
                 .hasSize(2)
                 .allSatisfy((claim, chance) -> assertThat(chance)
@@ -56,26 +56,27 @@ class ClassifierTest {
 
     @Test
     void wordsThatNoExampleHasTellNothing() {
-        Classifier classifier = Classifier.taught(hinges, SEED);
+        Classifier classifier = Classifier.taught(hinges.stream(), SEED);
         assertThat(classifier.chances(Set.of("zebra"))).isEqualTo(classifier.chances(Set.of()));
     }
 
     @Test
     void theSameExamplesTeachTheSame() {
-        assertThat(Classifier.taught(hinges, SEED).chances(Set.of("hinge", "creaks")))
-                .isEqualTo(Classifier.taught(hinges, SEED).chances(Set.of("hinge", "creaks")));
+        assertThat(Classifier.taught(hinges.stream(), SEED).chances(Set.of("hinge", "creaks")))
+                .isEqualTo(Classifier.taught(hinges.stream(), SEED).chances(Set.of("hinge", "creaks")));
     }
 
     @Test
     void withoutExamplesNothingIsClaimed() {
-        assertThat(Classifier.taught(List.of(), SEED).chances(Set.of("hinge"))).isEmpty();
+        assertThat(Classifier.taught(Stream.of(), SEED).chances(Set.of("hinge")))
+                .isEmpty();
     }
 
     @Test
     void aWordOfTooFewExamplesTellsNothing() {
         List<Example> more = new ArrayList<>(hinges);
         more.add(new Example(Set.of("squeals"), Set.of("noise")));
-        Classifier classifier = Classifier.taught(more, SEED);
+        Classifier classifier = Classifier.taught(more.stream(), SEED);
         assertThat(classifier.chances(Set.of("squeals"))).isEqualTo(classifier.chances(Set.of()));
     }
 
@@ -89,7 +90,7 @@ class ClassifierTest {
         double[] truth = random.doubles(20, -3, 3).toArray();
         List<Example> taught = drawn(truth, 2000, random);
         List<Example> asked = drawn(truth, 500, random);
-        Classifier classifier = Classifier.taught(taught, SEED);
+        Classifier classifier = Classifier.taught(taught.stream(), SEED);
         double[] likeliest = likeliest(taught, truth.length);
         long agreed = asked.stream()
                 .filter(e -> classifier.chances(e.features()).getOrDefault("made", 0.0) >= .5
