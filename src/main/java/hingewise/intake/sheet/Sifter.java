@@ -21,8 +21,8 @@ import java.util.function.Supplier;
  * and handed over. What is held in memory does not grow with the rows.
  */
 public final class Sifter {
-    /** Prospects remembered. Each takes up to half a megabyte. */
-    private static final int REMEMBERED = 256;
+    /** Prospects remembered, by what is claimed. Each takes up to half a megabyte, most take far less. */
+    private static final int REMEMBERED = 1_024;
 
     private final Set<String> families;
     private final Shop shop;
