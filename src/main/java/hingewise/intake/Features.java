@@ -30,8 +30,8 @@ final class Features {
     }
 
     /**
-     * The stems of the words, each alone and with the next, letters in a row, both ends of long words, what is denied, and the word sets that
-     * tell something.
+     * The stems of the words, each alone and with the next, letters in a row, both ends of long words, what is denied, and
+     * the word sets that tell something.
      */
     Set<String> of(List<Word> words) {
         Set<String> features = new TreeSet<>();

@@ -10,7 +10,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 
 /**
- * What the examples of a language teach, learned when it is first asked for: that takes a second or two. All readers of a
+ * What the examples of a language teach, learned when it is first asked for: that takes a few seconds. All readers of a
  * language share it, in any number of threads.
  */
 final class Learned {
