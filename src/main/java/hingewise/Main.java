@@ -17,7 +17,8 @@ public final class Main {
         String by = user.isBlank() ? "me" : user;
         int exit = Terminal.run(
                 Console.ofSystem(System.getenv()),
-                (assessor, demos) -> WizardLauncher.launch(assessor, cases, demos, by, Clock.systemUTC()),
+                (assessor, reader, demos) ->
+                        WizardLauncher.launch(assessor, reader, cases, demos, by, Clock.systemUTC()),
                 arguments);
         System.exit(exit);
     }

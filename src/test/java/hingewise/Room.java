@@ -38,6 +38,7 @@ enum Room {
             ASSESSMENT,
             INTAKE,
             INTAKE_CSV),
+    INTAKE_STORE("intake.store", PLAIN, RULEBOOK, RULEBOOK_YAML, INTAKE),
     LEARNING("learning", PLAIN, INFERENCE, RULEBOOK, CASEFILE, DIAGNOSIS),
     REPORT("report", PLAIN, RULEBOOK, CASEFILE, DIAGNOSIS, COSTING, PLANNING, OFFER, ASSESSMENT),
     TERMINAL(
@@ -60,6 +61,7 @@ enum Room {
             INTAKE,
             INTAKE_CSV,
             INTAKE_SHEET,
+            INTAKE_STORE,
             LEARNING,
             REPORT),
     WIZARD(

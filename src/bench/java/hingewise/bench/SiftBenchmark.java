@@ -1,13 +1,14 @@
 package hingewise.bench;
 
 import hingewise.casefile.Phone;
-import hingewise.intake.ListingReader;
+import hingewise.intake.store.Readers;
 import hingewise.intake.csv.Encoding;
 import hingewise.intake.csv.Row;
 import hingewise.intake.csv.RowReader;
 import hingewise.intake.sheet.ListingClaims;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
+import hingewise.rulebook.yaml.RuleFiles;
 import hingewise.terminal.Console;
 import hingewise.terminal.Terminal;
 import java.io.IOException;
@@ -122,7 +123,7 @@ public final class SiftBenchmark {
 
     private static int sift(String sheet, String result) throws IOException {
         int exit = Terminal.run(
-                Console.ofSystem(Map.of()), (assessor, demos) -> Optional.empty(), "sift", sheet, "--out", result);
+                Console.ofSystem(Map.of()), (assessor, reader, demos) -> Optional.empty(), "sift", sheet, "--out", result);
         // What Linux says of the most memory this process ever held, in kilobytes.
         try (var lines = Files.lines(Path.of("/proc/self/status"))) {
             System.out.println(lines.filter(l -> l.startsWith("VmHWM:"))
@@ -137,7 +138,7 @@ public final class SiftBenchmark {
         Path sheet = folder.resolve("sample.csv");
         InventedSheet.write(sheet, SAMPLE, SEED);
         RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
-        ListingClaims claims = new ListingClaims(rules, new ListingReader(rules));
+        ListingClaims claims = new ListingClaims(rules, Readers.of(RuleFiles.SHIPPED, rules));
         for (int round = 0; round < 3; round++) {
             long start = System.nanoTime();
             List<Row> rows = new ArrayList<>();

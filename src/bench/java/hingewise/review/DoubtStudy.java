@@ -5,7 +5,7 @@ import hingewise.costing.PriceBook;
 import hingewise.costing.Shop;
 import hingewise.costing.csv.PriceBookReader;
 import hingewise.costing.yaml.ShopReader;
-import hingewise.intake.ListingReader;
+import hingewise.intake.store.Readers;
 import hingewise.intake.csv.Encoding;
 import hingewise.intake.csv.Row;
 import hingewise.intake.csv.RowReader;
@@ -15,6 +15,7 @@ import hingewise.intake.sheet.Claims;
 import hingewise.intake.sheet.ListingClaims;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
+import hingewise.rulebook.yaml.RuleFiles;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -87,7 +88,7 @@ public final class DoubtStudy {
     private static List<Appraisal> appraised(RuleBook rules, RuleBook thinking, List<Row> rows) {
         Shop shop = ShopReader.readShipped(rules).shop().orElseThrow();
         PriceBook prices = PriceBookReader.readShipped(rules).priceBook().orElseThrow();
-        ListingClaims reader = new ListingClaims(rules, new ListingReader(rules));
+        ListingClaims reader = new ListingClaims(rules, Readers.of(RuleFiles.SHIPPED, rules));
         AssessedAppraiser appraiser = new AssessedAppraiser(thinking, prices, shop);
         return rows.stream()
                 .map(row -> {

@@ -1,8 +1,10 @@
 package hingewise.intake;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -63,12 +65,11 @@ final class Classifier {
     /** By feature, then by claim. */
     private final float[][] weights;
 
-    private Classifier(List<String> claims, Map<String, Integer> features) {
+    private Classifier(List<String> claims, Map<String, Integer> features, float[] bases, float[][] weights) {
         this.claims = claims;
         this.features = features;
-        this.bases = new float[claims.size()];
-        Arrays.fill(bases, RARE);
-        this.weights = new float[features.size()][claims.size()];
+        this.bases = bases;
+        this.weights = weights;
     }
 
     /**
@@ -92,9 +93,37 @@ final class Classifier {
         }
         String[] names = new String[claims.size()];
         claims.forEach((name, n) -> names[n] = name);
-        Classifier classifier = new Classifier(List.of(names), features);
+        float[] bases = new float[names.length];
+        Arrays.fill(bases, RARE);
+        Classifier classifier =
+                new Classifier(List.of(names), features, bases, new float[features.size()][names.length]);
         classifier.learn(all.stream().map(lesson -> lesson.keeping(kept)).toList(), seed);
         return classifier;
+    }
+
+    /** What {@link #pack} has packed. */
+    static Classifier unpacked(Unpacker in) {
+        List<String> claims = in.names();
+        List<String> names = in.names();
+        Map<String, Integer> features = new HashMap<>(2 * names.size());
+        float[] bases = in.numbers();
+        float[][] weights = new float[names.size()][];
+        for (int f = 0; f < weights.length; f++) {
+            features.put(names.get(f), f);
+            weights[f] = in.numbers();
+        }
+        return new Classifier(List.copyOf(claims), features, bases, weights);
+    }
+
+    void pack(Packer out) throws IOException {
+        out.names(claims);
+        out.names(features.keySet().stream()
+                .sorted(Comparator.comparing(features::get))
+                .toList());
+        out.numbers(bases);
+        for (float[] of : weights) {
+            out.numbers(of);
+        }
     }
 
     /** Numbers for names, in rising order; a new name takes the next number. */

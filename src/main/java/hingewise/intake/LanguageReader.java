@@ -26,12 +26,10 @@ final class LanguageReader {
     private final Set<String> past = new HashSet<>();
 
     private final Features features;
-    private final Learned learned;
 
     /** @param kin for each hint, the observations that follow from it */
-    LanguageReader(Language language, Map<String, Phrases> phrases, Map<String, Set<String>> kin, Learned learned) {
+    LanguageReader(Language language, Map<String, Phrases> phrases, Map<String, Set<String>> kin) {
         this.language = language;
-        this.learned = learned;
         this.lexicon = new Lexicon(
                 language,
                 phrases.values().stream()
@@ -61,8 +59,13 @@ final class LanguageReader {
         });
     }
 
-    private Hearer hearer() {
-        return new Hearer(features, learned.classifier(language, s -> features.of(words(s))), kin, past);
+    private Hearer hearer(Classifier classifier) {
+        return new Hearer(features, classifier, kin, past);
+    }
+
+    /** What stands in a sentence that a classifier can learn from. */
+    Set<String> features(String sentence) {
+        return features.of(words(sentence));
     }
 
     private List<Phrases.Said> said(Phrases phrases) {
@@ -109,8 +112,8 @@ final class LanguageReader {
     }
 
     /** How likely the words are to speak of an observation. */
-    double chance(List<Word> words, String observation) {
-        return hearer().chance(words, observation);
+    double chance(List<Word> words, String observation, Classifier classifier) {
+        return hearer(classifier).chance(words, observation);
     }
 
     List<ListingReader.Stretch> sentences(String text) {
@@ -128,14 +131,18 @@ final class LanguageReader {
         return clauses.of(words, asks ? Word.Gap.QUESTION : Word.Gap.STOP);
     }
 
-    /** All that is found, in the order of the text. */
-    List<Found> read(String text) {
+    /**
+     * All that is found, in the order of the text.
+     *
+     * @param classifier that has learned this language
+     */
+    List<Found> read(String text, Classifier classifier) {
         List<Found> found = new ArrayList<>();
         List<Sentence> all = sentencesOf(text);
         if (!all.isEmpty() && all.get(0).clauses().get(0).has(roles.wanted())) {
             return found;
         }
-        Hearer hearer = hearer();
+        Hearer hearer = hearer(classifier);
         SentenceReader.Read earlier = SentenceReader.Read.NOTHING;
         for (int i = 0; i < all.size(); i++) {
             Optional<Clause> next = all.stream()

@@ -1,13 +1,10 @@
 package hingewise.intake;
 
-import hingewise.rulebook.Language;
-import hingewise.rulebook.Moment;
 import hingewise.rulebook.Phrases;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.Trust;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,8 +12,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * Reads what a listing claims, by the phrases of a rule book. What is unclear is left alone: a text that says both yes
@@ -32,36 +27,18 @@ public final class ListingReader {
                     f -> Math.round(AS_LIKELY * f.evidence().chance()))
             .thenComparingInt(f -> f.start() - f.end());
 
-    private final Map<String, LanguageReader> readers = new LinkedHashMap<>();
-    private final Map<String, Phrases> phrases = new LinkedHashMap<>();
+    private final Languages languages;
     private final RuleBook rules;
-    private final Map<String, Learned> learned;
+    private final Learned learned;
 
-    /** @param rules whose observations of the listing moment are looked for */
-    public ListingReader(RuleBook rules) {
-        this(
-                rules,
-                rules.languages().keySet().stream().collect(Collectors.toMap(Function.identity(), l -> new Learned())));
-    }
-
-    private ListingReader(RuleBook rules, Map<String, Learned> learned) {
+    /**
+     * @param rules whose observations of the listing moment are looked for
+     * @param learned from the examples of the same rule book
+     */
+    public ListingReader(RuleBook rules, Learned learned) {
         this.rules = rules;
-        this.learned = Map.copyOf(learned);
-        rules.hints().values().forEach(h -> phrases.put(h.id(), h.phrases()));
-        rules.observations().values().stream()
-                .filter(o -> o.moments().contains(Moment.LISTING))
-                .forEach(o -> phrases.put(o.id(), o.phrases()));
-        Map<String, Set<String>> kin = new HashMap<>();
-        phrases.forEach((id, p) -> p.conclusions().stream()
-                .flatMap(c -> c.when().keySet().stream())
-                .filter(rules.hints()::containsKey)
-                .forEach(h -> kin.computeIfAbsent(h, k -> new HashSet<>()).add(id)));
-        for (Language language : rules.languages().values()) {
-            readers.put(
-                    language.id(),
-                    new LanguageReader(
-                            language, phrases, kin, Objects.requireNonNull(this.learned.get(language.id()))));
-        }
+        this.learned = learned;
+        this.languages = new Languages(rules);
     }
 
     /** A reader for another thread, which shares with this one what the examples have taught it. */
@@ -84,23 +61,9 @@ public final class ListingReader {
     /** @param trust how far it is to be trusted, in 0–1 */
     private record Claim(Found found, double trust) {}
 
-    /** The language that most of a text's small words belong to; empty when the rule book knows none. */
-    String language(String text) {
-        String language = "";
-        long most = -1;
-        for (Map.Entry<String, LanguageReader> r : readers.entrySet()) {
-            long familiar = r.getValue().familiar(text);
-            if (familiar > most) {
-                most = familiar;
-                language = r.getKey();
-            }
-        }
-        return language;
-    }
-
     /** Reads a text in the language that most of its small words belong to. */
     public Read read(String text) {
-        String language = language(text);
+        String language = languages.of(text);
         return language.isEmpty() ? new Read(language, List.of()) : readIn(language, text);
     }
 
@@ -110,34 +73,34 @@ public final class ListingReader {
      * @throws IllegalArgumentException if the rule book does not know it
      */
     public Read readIn(String language, String text) {
-        LanguageReader reader = readers.get(language);
-        if (reader == null) {
+        if (languages.reader(language).isEmpty()) {
             throw new IllegalArgumentException("no language \"" + language + "\"");
         }
-        return new Read(language, suggestions(language, text, reader.read(text)));
+        return new Read(language, suggestions(language, text, found(language, text)));
     }
 
     /** What the first words of a text answer by themselves in this language; empty when nothing. */
     Optional<Replies.Reply> reply(String language, String text) {
-        return Optional.ofNullable(readers.get(language)).flatMap(r -> r.reply(text));
+        return languages.reader(language).flatMap(r -> r.reply(text));
     }
 
     /** Everything that phrases claim in a text, whether it is suggested or not. */
     List<Found> found(String language, String text) {
-        LanguageReader reader = Objects.requireNonNull(readers.get(language));
-        return reader.read(text);
+        return languages.reader(language).orElseThrow().read(text, learned.classifier(language));
     }
 
     /** A sentence of a text, by offsets in UTF-16 units. */
     record Stretch(int start, int end, List<Word> words) {}
 
     List<Stretch> sentences(String language, String text) {
-        return Objects.requireNonNull(readers.get(language)).sentences(text);
+        return languages.reader(language).orElseThrow().sentences(text);
     }
 
     Optional<Stretch> likest(String language, List<Stretch> sentences, String observation) {
-        LanguageReader reader = Objects.requireNonNull(readers.get(language));
-        return sentences.stream().max(Comparator.comparingDouble(s -> reader.chance(s.words(), observation)));
+        LanguageReader reader = languages.reader(language).orElseThrow();
+        Classifier classifier = learned.classifier(language);
+        return sentences.stream()
+                .max(Comparator.comparingDouble(s -> reader.chance(s.words(), observation, classifier)));
     }
 
     private List<Suggestion> suggestions(String language, String text, List<Found> found) {
@@ -170,7 +133,7 @@ public final class ListingReader {
     private void leaveUnsaid(Map<String, Claim> clear) {
         List<String> unsaid = clear.values().stream()
                 .map(Claim::found)
-                .filter(f -> Objects.requireNonNull(phrases.get(f.about())).within().stream()
+                .filter(f -> Objects.requireNonNull(languages.phrases().get(f.about())).within().stream()
                         .anyMatch(w -> w.yes() == f.yes()
                                 && follows(f.about(), w, clear).isPresent()))
                 .map(Found::about)
@@ -185,7 +148,7 @@ public final class ListingReader {
      */
     private boolean conclude(Set<String> spokenOf, Map<String, Claim> clear) {
         boolean added = false;
-        for (Map.Entry<String, Phrases> p : phrases.entrySet()) {
+        for (Map.Entry<String, Phrases> p : languages.phrases().entrySet()) {
             if (!spokenOf.contains(p.getKey()) && !clear.containsKey(p.getKey())) {
                 Optional<Claim> clearest = firmest(p.getValue().conclusions().stream()
                         .flatMap(c -> follows(p.getKey(), c, clear).stream())

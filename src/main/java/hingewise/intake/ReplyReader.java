@@ -21,9 +21,10 @@ public final class ReplyReader {
     private final ListingReader reader;
     private final RuleBook rules;
 
-    public ReplyReader(RuleBook rules) {
+    /** @param reader of texts, by the same rule book; no other thread uses it */
+    public ReplyReader(RuleBook rules, ListingReader reader) {
         this.rules = rules;
-        this.reader = new ListingReader(rules);
+        this.reader = reader;
     }
 
     /**

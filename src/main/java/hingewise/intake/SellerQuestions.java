@@ -84,7 +84,7 @@ public final class SellerQuestions {
                         e instanceof Report r && r.kind() == EvidenceKind.CLAIM ? Stream.of(r.remark()) : Stream.of())
                 .filter(r -> !r.isBlank())
                 .collect(Collectors.joining(". "));
-        String first = told.isEmpty() ? OWN : new ListingReader(rules).language(told);
+        String first = told.isEmpty() ? OWN : new Languages(rules).of(told);
         return languages(rules)
                 .sorted(Comparator.comparing((Language l) -> !l.id().equals(first))
                         .thenComparing(l -> !l.id().equals(OWN)));

@@ -12,7 +12,6 @@ import java.util.Set;
  * @param common frequent small words, by which the language of a text is recognised
  * @param sets word sets by name; rules/README.md tells which names mean something to the reader
  * @param topics names of those sets that are parts of a phone, of which something is said
- * @param examples sentences in which sellers speak of observations
  * @param trust how far a claim is to be trusted; empty when whatever a phrase claims is suggested
  * @param letter what stands around questions to a seller; empty when nobody writes to sellers in it
  */
@@ -24,7 +23,6 @@ public record Language(
         Map<String, List<String>> sets,
         Set<String> topics,
         Optional<Letter> letter,
-        List<Examples> examples,
         Optional<Trust> trust,
         Grounds grounds) {
     /**
@@ -54,12 +52,5 @@ public record Language(
         common = Ordered.copyOf(common);
         sets = Ordered.copyOf(sets);
         topics = Ordered.copyOf(topics);
-        examples = List.copyOf(examples);
-    }
-
-    /** The same language with those of the examples that are in it. */
-    public Language withExamples(List<Examples> all) {
-        List<Examples> own = all.stream().filter(e -> e.language().equals(id)).toList();
-        return new Language(id, label, stemming, common, sets, topics, letter, own, trust, grounds);
     }
 }

@@ -6,6 +6,7 @@ import hingewise.review.Remark;
 import hingewise.review.RuleReview;
 import hingewise.rulebook.yaml.Problem;
 import hingewise.rulebook.yaml.Reading;
+import hingewise.rulebook.yaml.RuleFiles;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -75,7 +76,8 @@ final class CheckRulesCommand implements Callable<Integer> {
         if (folder.isPresent() && rulesOption.folder().isPresent()) {
             throw Refusal.badInput("the folder is named twice, as DIR and with --rules; name it once");
         }
-        Reading reading = Inputs.reading(folder.or(rulesOption::folder));
+        Reading reading =
+                new RuleFiles(folder.or(rulesOption::folder)).readWhole().reading();
         Page page = new Page(console.look());
         List<Problem> errors = reading.problems();
         reading.ruleBook().ifPresent(rules -> {

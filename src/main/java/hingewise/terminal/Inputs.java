@@ -12,7 +12,7 @@ import hingewise.plain.Quoted;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.Problem;
 import hingewise.rulebook.yaml.Reading;
-import hingewise.rulebook.yaml.RuleBookReader;
+import hingewise.rulebook.yaml.RuleFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -26,23 +26,21 @@ import java.util.stream.Stream;
 
 /** Reads what a command works on, or refuses with everything that is wrong with it. */
 final class Inputs {
+    /** What stands above the problems of a rule book. */
+    static final String UNUSABLE_RULES = "the rule book cannot be used:";
+
     private static final int LARGEST_TEXT = 1024 * 1024;
 
     private Inputs() {}
 
-    static Reading reading(Optional<Path> folder) {
-        return folder.map(RuleBookReader::read).orElseGet(RuleBookReader::readShipped);
-    }
-
-    static RuleBook rules(Optional<Path> folder) {
-        Reading reading = reading(folder);
+    static RuleBook rules(RuleFiles files) {
+        Reading reading = files.read();
         return reading.ruleBook().orElseThrow(() -> new Refusal(ExitCode.RULE_PROBLEMS, problems(reading)));
     }
 
     private static List<String> problems(Reading reading) {
         return Stream.concat(
-                        Stream.of("the rule book cannot be used:"),
-                        reading.problems().stream().map(Problem::text))
+                        Stream.of(UNUSABLE_RULES), reading.problems().stream().map(Problem::text))
                 .toList();
     }
 

@@ -1,6 +1,9 @@
 package hingewise.terminal;
 
+import hingewise.intake.ListingReader;
+import hingewise.intake.store.Readers;
 import hingewise.rulebook.RuleBook;
+import hingewise.rulebook.yaml.RuleFiles;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -25,8 +28,17 @@ final class RulesOption {
                 () -> Optional.ofNullable(command).map(CommandSpec::parent).flatMap(RulesOption::givenTo));
     }
 
+    RuleFiles files() {
+        return new RuleFiles(folder());
+    }
+
     RuleBook read() {
-        return Inputs.rules(folder());
+        return Inputs.rules(files());
+    }
+
+    /** @param rules as they were read */
+    ListingReader reader(RuleBook rules) {
+        return Readers.of(files(), rules);
     }
 
     private static Optional<Path> givenTo(CommandSpec outer) {

@@ -8,7 +8,6 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** Knows again the files that an answer rests on. */
 final class Settings {
@@ -19,7 +18,8 @@ final class Settings {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             if (rules.folder().isPresent()) {
-                add(digest, "rules", filesIn(rules.folder().get()));
+                digest.update(
+                        rules.files().digest().orElseThrow(Settings::unreadable).getBytes(StandardCharsets.UTF_8));
             }
             add(digest, "prices", figures.pricesFile().stream().toList());
             add(digest, "shop", figures.shopFile().stream().toList());
@@ -27,15 +27,13 @@ final class Settings {
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         } catch (IOException e) {
-            throw Refusal.badInput("a file of the rule book, the price book or the shop file could not be read (" + e
-                    + "); try again");
+            throw unreadable();
         }
     }
 
-    private static List<Path> filesIn(Path folder) throws IOException {
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(Files::isRegularFile).sorted().toList();
-        }
+    private static Refusal unreadable() {
+        return Refusal.badInput(
+                "a file of the rule book, the price book or the shop file could not be read; try again");
     }
 
     private static void add(MessageDigest digest, String what, List<Path> files) throws IOException {

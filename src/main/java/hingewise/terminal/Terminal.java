@@ -3,6 +3,7 @@ package hingewise.terminal;
 import hingewise.costing.MixedCurrencyException;
 import hingewise.diagnosis.CaseException;
 import hingewise.inference.CliqueLimitException;
+import hingewise.intake.store.ExamplesException;
 import hingewise.plain.Quoted;
 import hingewise.rulebook.RuleBook;
 import java.io.PrintWriter;
@@ -77,6 +78,13 @@ public final class Terminal {
         if (e instanceof Refusal refusal) {
             return refuse(console, refusal.code(), refusal.lines());
         }
+        if (e instanceof ExamplesException mistakes) {
+            return refuse(
+                    console,
+                    ExitCode.RULE_PROBLEMS,
+                    Stream.concat(Stream.of(Inputs.UNUSABLE_RULES), mistakes.problems().stream())
+                            .toList());
+        }
         if (e instanceof CaseException problems) {
             String where =
                     caseFile(command).map(f -> Quoted.line(f.toString()) + ": ").orElse("");
@@ -140,6 +148,7 @@ public final class Terminal {
                         RuleBook read = rules.read();
                         return new FiguresOption().assessor(read, console);
                     },
+                    rules::reader,
                     DemoCases.find());
             instead.ifPresent(console::complain);
             return (instead.isEmpty() ? ExitCode.OK : ExitCode.BAD_INPUT).number();

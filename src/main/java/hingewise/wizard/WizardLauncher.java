@@ -1,7 +1,9 @@
 package hingewise.wizard;
 
 import hingewise.assessment.Assessor;
+import hingewise.intake.ListingReader;
 import hingewise.plain.Quoted;
+import hingewise.rulebook.RuleBook;
 import hingewise.wizard.model.Setup;
 import hingewise.wizard.model.ShelfReader;
 import hingewise.wizard.model.WizardModel;
@@ -14,6 +16,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import javafx.application.Platform;
 import javafx.stage.Stage;
@@ -45,25 +48,38 @@ public final class WizardLauncher {
      * Opens the window and returns when it is closed.
      *
      * @param rules reads rule book and prices; called in the background
+     * @param reader makes a reader of texts by that rule book; called in the background
      * @param cases the folder for new cases; made when the first one is kept
      * @param demos the case files that come with the program
      * @param by who is recorded as giving the answers; not blank
      * @return empty after a window was shown; else why there is none and what to do instead
      */
     public static Optional<String> launch(
-            Callable<Assessor> rules, Path cases, List<Path> demos, String by, Clock clock) {
+            Callable<Assessor> rules,
+            Function<RuleBook, ListingReader> reader,
+            Path cases,
+            List<Path> demos,
+            String by,
+            Clock clock) {
         UnaryOperator<String> environment = System::getenv;
         return new WizardLauncher(new SystemDisplay(System.getProperties(), environment))
-                .open(rules, cases, demos, by, clock);
+                .open(rules, reader, cases, demos, by, clock);
     }
 
-    Optional<String> open(Callable<Assessor> rules, Path cases, List<Path> demos, String by, Clock clock) {
+    Optional<String> open(
+            Callable<Assessor> rules,
+            Function<RuleBook, ListingReader> reader,
+            Path cases,
+            List<Path> demos,
+            String by,
+            Clock clock) {
         if (!display.present()) {
             return Optional.of("There is no display here, so no window can be opened." + INSTEAD);
         }
         FxBackground files = FxBackground.inOrder();
         Setup setup = new Setup(
                 rules,
+                reader,
                 () -> ShelfReader.read(cases, demos),
                 cases,
                 by,

@@ -1,7 +1,9 @@
 package hingewise.intake;
 
+import hingewise.intake.store.Readers;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
+import hingewise.rulebook.yaml.RuleFiles;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +24,7 @@ final class ExamplesGatherer {
     /** @param arguments a language, and the files to leave out, so that the examples can be tested by those */
     public static void main(String[] arguments) {
         RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
-        ListingReader reader = new ListingReader(rules);
+        ListingReader reader = Readers.of(RuleFiles.SHIPPED, rules);
         String language = arguments[0];
         Set<String> left = Stream.of(arguments).skip(1).collect(Collectors.toSet());
         Map<String, Map<Boolean, Set<String>>> examples = new TreeMap<>();

@@ -1,7 +1,9 @@
 package hingewise.intake;
 
+import hingewise.intake.store.Readers;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
+import hingewise.rulebook.yaml.RuleFiles;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -16,7 +18,7 @@ final class ReadingAccuracy {
 
     public static void main(String[] arguments) {
         RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
-        ListingReader reader = new ListingReader(rules);
+        ListingReader reader = Readers.of(RuleFiles.SHIPPED, rules);
         Stream<String> names = Stream.of(
                         Stream.of(Labelled.WRITTEN, Labelled.FRESH),
                         Labelled.added().stream(),

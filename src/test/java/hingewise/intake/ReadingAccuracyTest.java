@@ -2,8 +2,10 @@ package hingewise.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hingewise.intake.store.Readers;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
+import hingewise.rulebook.yaml.RuleFiles;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 
@@ -15,7 +17,7 @@ class ReadingAccuracyTest {
     private static final RuleBook RULES =
             RuleBookReader.readShipped().ruleBook().orElseThrow();
 
-    private static final ListingReader READER = new ListingReader(RULES);
+    private static final ListingReader READER = Readers.of(RuleFiles.SHIPPED, RULES);
 
     @Test
     void writtenTextsAreReadAsBefore() {

@@ -2,9 +2,11 @@ package hingewise.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hingewise.intake.store.Readers;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.RuleBookReader;
+import hingewise.rulebook.yaml.RuleFiles;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -19,7 +21,7 @@ class ReplyReaderTest {
             .map(id -> Objects.requireNonNull(RULES.observations().get(id)))
             .toList();
 
-    private static final ReplyReader READER = new ReplyReader(RULES);
+    private static final ReplyReader READER = new ReplyReader(RULES, Readers.of(RuleFiles.SHIPPED, RULES));
 
     @ParameterizedTest
     @CsvSource(

@@ -1,8 +1,10 @@
 package hingewise.intake;
 
+import hingewise.intake.store.Readers;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.Trust.Mark;
 import hingewise.rulebook.yaml.RuleBookReader;
+import hingewise.rulebook.yaml.RuleFiles;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -28,7 +30,7 @@ final class TrustFit {
 
     public static void main(String[] arguments) {
         RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
-        ListingReader reader = new ListingReader(rules);
+        ListingReader reader = Readers.of(RuleFiles.SHIPPED, rules);
         for (String language : rules.languages().keySet()) {
             List<RealVector> marks = new ArrayList<>();
             List<Double> right = new ArrayList<>();

@@ -51,7 +51,7 @@ record Ran(int exit, String out, String err) {
                 look,
                 () -> Instant.parse("2026-11-20T10:00:00Z"));
         int exit = Terminal.run(
-                console, (assessor, demos) -> Optional.of("no window: " + demos.size() + " demo"), arguments);
+                console, (assessor, reader, demos) -> Optional.of("no window: " + demos.size() + " demo"), arguments);
         return new Ran(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }

@@ -68,4 +68,42 @@ class ReadTest {
         assertThat(Ran.shipped("read", file("x", "UTF-8"), "--family", "slab").err())
                 .contains("no family \"slab\"");
     }
+
+    @Test
+    void mistakesInExamplesAreToldWhereTextsAreReadOrRulesChecked() throws IOException {
+        Path rules = Files.createDirectory(folder.resolve("rules"));
+        Files.copy(Path.of(Ran.SMALL_RULES, "book.yaml"), rules.resolve("book.yaml"));
+        Files.writeString(
+                rules.resolve("words.yaml"),
+                """
+                format: 1
+                languages:
+                  en:
+                    label: English
+                    stemming: english
+                    common: [the]
+                    sets: {screen: [screen]}
+                    because: Invented for a test.
+                    source: invented
+                """);
+        Path examples = Files.createDirectory(rules.resolve("examples")).resolve("own.yaml");
+        Files.writeString(
+                examples,
+                """
+                format: 1
+                examples:
+                  own:
+                    language: fr
+                    sentences: {}
+                    because: Invented for a test.
+                    source: invented
+                """);
+        String told = examples + ":4: \"fr\" is not a language.";
+        Ran read = Ran.shipped("read", file("It is dark.", "UTF-8"), "--rules", rules.toString());
+        assertThat(read.exit()).isEqualTo(ExitCode.RULE_PROBLEMS.number());
+        assertThat(read.err()).contains("the rule book cannot be used:").contains(told);
+        assertThat(Ran.shipped("check-rules", rules.toString()).out()).contains(told);
+        assertThat(Ran.shipped("observations", "--rules", rules.toString()).exit())
+                .isZero();
+    }
 }

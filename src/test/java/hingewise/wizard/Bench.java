@@ -3,9 +3,12 @@ package hingewise.wizard;
 import hingewise.assessment.Assessor;
 import hingewise.costing.csv.PriceBookReader;
 import hingewise.costing.yaml.ShopReader;
+import hingewise.intake.ListingReader;
+import hingewise.intake.store.Readers;
 import hingewise.rulebook.RuleBook;
 import hingewise.rulebook.yaml.Reading;
 import hingewise.rulebook.yaml.RuleBookReader;
+import hingewise.rulebook.yaml.RuleFiles;
 import hingewise.wizard.model.Background;
 import hingewise.wizard.model.Setup;
 import hingewise.wizard.model.ShelfReader;
@@ -33,6 +36,11 @@ public final class Bench {
         return ASSESSOR;
     }
 
+    /** A reader of texts by the shipped rule book. */
+    public static ListingReader reader(RuleBook rules) {
+        return Readers.of(RuleFiles.SHIPPED, rules);
+    }
+
     private static Assessor read() {
         Reading reading = RuleBookReader.readShipped();
         RuleBook rules = reading.ruleBook().orElseThrow(() -> new AssertionError(reading.problems()));
@@ -52,6 +60,7 @@ public final class Bench {
             Path cases, List<Path> demos, Background reckoning, Background pricing, Background keeping) {
         return new Setup(
                 Bench::assessor,
+                Bench::reader,
                 () -> ShelfReader.read(cases, demos),
                 cases,
                 "tester",

@@ -71,6 +71,6 @@ class WizardLauncherTest {
 
     private static Optional<String> open(Display display) {
         return new WizardLauncher(display)
-                .open(Bench::assessor, Path.of("cases"), List.of(), "tester", Clock.systemUTC());
+                .open(Bench::assessor, Bench::reader, Path.of("cases"), List.of(), "tester", Clock.systemUTC());
     }
 }

@@ -51,6 +51,13 @@ final class Assembly {
         return rules;
     }
 
+    /** The example sentences, likewise; none where the documents that hold them were left out. */
+    static List<Examples> examples(Entries entries, boolean whole, Problems problems) {
+        Assembly assembly = new Assembly(Context.before(problems, entries, whole));
+        return List.copyOf(
+                assembly.each(Section.EXAMPLES, PhraseReader::examples).values());
+    }
+
     private RuleBook rules(BookReader.Book book) {
         Map<String, Component> components = each(Section.COMPONENTS, ModelReader::component);
         Map<String, Tool> tools = each(Section.TOOLS, (id, f) -> new Tool(id, f.text("label")));
@@ -67,10 +74,7 @@ final class Assembly {
         Map<String, Lapse> lapses = each(Section.MEANWHILE, ActReader::lapse);
         Map<String, Grade> grades = each(Section.GRADES, ActReader::grade);
         Map<String, Marginal> marginals = each(Section.MARGINALS, ModelReader::marginal);
-        Map<String, Examples> examples = each(Section.EXAMPLES, PhraseReader::examples);
-        Map<String, Language> languages = each(
-                Section.LANGUAGES,
-                (id, f) -> PhraseReader.language(id, f).withExamples(List.copyOf(examples.values())));
+        Map<String, Language> languages = each(Section.LANGUAGES, PhraseReader::language);
         Map<String, Hint> hints = each(Section.HINTS, PhraseReader::hint);
         CaseReader caseReader = new CaseReader(observations, choices);
         Map<String, RuleCase> cases = each(Section.CASES, caseReader::read);

@@ -8,17 +8,34 @@ import java.util.stream.Stream;
 
 /** One file of a rule book that is in a format this program reads. */
 record Document(Node.Mapping root) {
+    /** What a file may hold, by where it stands. */
+    enum Kind {
+        RULES,
+        /** A file of the folder of examples, which is left unread where no texts are read. */
+        EXAMPLES;
+
+        /** The words that may head a part of such a file. */
+        List<String> keys() {
+            Stream<String> sections = Section.keys().stream().filter(this::holds);
+            return Stream.concat(this == RULES ? ONCE.stream() : Stream.of(FORMAT_KEY), sections)
+                    .toList();
+        }
+
+        private boolean holds(String section) {
+            return (this == EXAMPLES) == section.equals(Section.EXAMPLES.key());
+        }
+    }
+
+    private static final String FORMAT_KEY = "format";
+    private static final List<String> ONCE = List.of(FORMAT_KEY, "title", "bench", "words", "reliability");
+
     /** The format written by rules/README.md. */
     private static final String FORMAT = "1";
 
     private static final Pattern LATER = Pattern.compile("[2-9]|[1-9][0-9]{1,3}");
 
-    static final List<String> KEYS = Stream.concat(
-                    Stream.of("format", "title", "bench", "words", "reliability"), Section.keys().stream())
-            .toList();
-
     /** The document, and what is wrong with its outermost keys told; a refusal when it is no rule book at all. */
-    static Document read(Source source, Problems problems) throws Refusal {
+    static Document read(Source source, Kind kind, Problems problems) throws Refusal {
         Optional<Node> tree = TreeParser.parse(source);
         Place top = new Place(source.name(), 1);
         if (tree.isEmpty()) {
@@ -31,11 +48,23 @@ record Document(Node.Mapping root) {
                     "Begin with \"format: " + FORMAT + "\" and compare with rules/README.md.");
         }
         checkFormat(root);
-        root.members().stream()
-                .filter(m -> !KEYS.contains(m.key()))
-                .forEach(m -> problems.unknown(m.place(), m.key(), "a section", KEYS));
+        List<String> keys = kind.keys();
+        root.members().stream().filter(m -> !keys.contains(m.key())).forEach(m -> {
+            if (Section.keys().contains(m.key())) {
+                problems.add(m.place(), misplaced(kind, m.key()), "Move it into a file there.");
+            } else {
+                problems.unknown(m.place(), m.key(), "a section", keys);
+            }
+        });
         Section.keys().forEach(k -> checkSection(root, k, problems));
         return new Document(root);
+    }
+
+    private static String misplaced(Kind kind, String section) {
+        return "the section " + Quoted.of(section)
+                + (kind == Kind.RULES
+                        ? " belongs into the folder " + Quoted.of(Folder.EXAMPLES) + " of the rule book"
+                        : " belongs outside of the folder " + Quoted.of(Folder.EXAMPLES));
     }
 
     private static void checkSection(Node.Mapping root, String key, Problems problems) {
@@ -56,7 +85,7 @@ record Document(Node.Mapping root) {
     }
 
     private static void checkFormat(Node.Mapping root) throws Refusal {
-        Optional<Node.Member> format = root.member("format");
+        Optional<Node.Member> format = root.member(FORMAT_KEY);
         if (format.isEmpty()) {
             throw new Refusal(
                     new Place(root.place().file(), 1),

@@ -14,6 +14,9 @@ import java.util.stream.Stream;
  * @param shown how the folder is named in messages
  */
 record Folder(Path path, String shown) {
+    /** Within a rule book's folder, the one that holds its example sentences. */
+    static final String EXAMPLES = "examples";
+
     /** More than any rule book has; a folder with more is not one. */
     private static final int MOST_FILES = 200;
 
@@ -28,8 +31,16 @@ record Folder(Path path, String shown) {
         return Quoted.line(shown.isEmpty() ? file : shown + "/" + file);
     }
 
-    /** The rule files, by name; at least one. */
-    List<File> files(Problems problems) throws Refusal {
+    /** The files of a kind, by name. */
+    List<File> files(Document.Kind kind, Problems problems) throws Refusal {
+        return switch (kind) {
+            case RULES -> rules(problems);
+            case EXAMPLES -> examples(problems);
+        };
+    }
+
+    /** At least one. */
+    private List<File> rules(Problems problems) throws Refusal {
         Place folder = new Place(Quoted.line(shown.isEmpty() ? "." : shown), 0);
         if (!Files.exists(path)) {
             throw new Refusal(folder, "there is no such folder", "Name the folder that holds the rule book.");
@@ -37,6 +48,23 @@ record Folder(Path path, String shown) {
         if (!Files.isDirectory(path)) {
             throw new Refusal(folder, "this is not a folder", "Name the folder that holds the rule book.");
         }
+        List<File> files = yaml(folder, problems);
+        if (files.isEmpty()) {
+            throw new Refusal(
+                    folder, "there is no .yaml file in this folder", "Name the folder that holds the rule book.");
+        }
+        return files;
+    }
+
+    /** None when there is no folder of them. */
+    private List<File> examples(Problems problems) throws Refusal {
+        Folder inner = new Folder(path.resolve(EXAMPLES), shown.isEmpty() ? EXAMPLES : shown + "/" + EXAMPLES);
+        return Files.isDirectory(inner.path())
+                ? inner.yaml(new Place(Quoted.line(inner.shown()), 0), problems)
+                : List.of();
+    }
+
+    private List<File> yaml(Place folder, Problems problems) throws Refusal {
         List<String> names = names(folder);
         names.stream()
                 .filter(n -> n.endsWith(".yml"))
@@ -48,10 +76,6 @@ record Folder(Path path, String shown) {
                 .filter(n -> n.endsWith(".yaml"))
                 .map(n -> new File(name(n), path.resolve(n)))
                 .toList();
-        if (files.isEmpty()) {
-            throw new Refusal(
-                    folder, "there is no .yaml file in this folder", "Name the folder that holds the rule book.");
-        }
         if (files.size() > MOST_FILES) {
             throw new Refusal(
                     folder,

@@ -3,6 +3,7 @@ package hingewise.rulebook.yaml;
 import hingewise.plain.Quoted;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /** A YAML value that knows where it stands. */
@@ -19,8 +20,22 @@ public sealed interface Node {
     /** Where a key or value of this name stands within. */
     Optional<Place> find(String name);
 
-    /** A single value, as written; the text of an empty value is empty. */
-    record Scalar(Place place, String under, String text) implements Node {
+    /**
+     * A single value, as written; the text of an empty value is empty.
+     *
+     * @param firstLine where its text begins, if all its lines stand in the file as they are here
+     */
+    record Scalar(Place place, String under, String text, OptionalInt firstLine) implements Node {
+        Scalar(Place place, String under, String text) {
+            this(place, under, text, OptionalInt.empty());
+        }
+
+        /** The same as if it were this line of its text alone, counted from 0. */
+        Scalar line(int number, String line) {
+            Place at = firstLine.isPresent() ? new Place(place.file(), firstLine.getAsInt() + number) : place;
+            return new Scalar(at, under, line);
+        }
+
         @Override
         public String form() {
             return text.isEmpty() ? "empty" : Quoted.of(text);

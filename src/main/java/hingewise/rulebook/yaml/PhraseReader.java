@@ -45,7 +45,6 @@ final class PhraseReader {
                                 n,
                                 "\"letter\"",
                                 f -> new Language.Letter(f.text("greeting"), f.text("closing")))),
-                List.of(),
                 fields.optional("trust")
                         .flatMap(n -> Fields.read(fields.context(), n, "\"trust\"", PhraseReader::trust)),
                 fields.grounds());

@@ -9,6 +9,7 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.IntStream;
 
 /**
  * A file in YAML, as text.
@@ -54,6 +55,16 @@ public record Source(String name, String text) {
 
     int lines() {
         return lineAt(text, text.length());
+    }
+
+    /** The position at which each line begins. */
+    int[] starts() {
+        return IntStream.concat(
+                        IntStream.of(0),
+                        IntStream.range(0, text.length())
+                                .filter(i -> text.charAt(i) == '\n')
+                                .map(i -> i + 1))
+                .toArray();
     }
 
     private static Refusal tooLarge(Place file) {

@@ -1,5 +1,6 @@
 package hingewise.rulebook.yaml;
 
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
@@ -9,6 +10,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
@@ -22,14 +24,18 @@ public final class TreeParser {
     /** Deeper than anything this program reads, which needs six. */
     private static final int DEEPEST = 12;
 
+    /** What a block of text that keeps its lines begins with. */
+    private static final char BLOCK = '|';
+
     private final Source source;
     private final YAMLParser parser;
-    private final int lines;
+    /** Where each line begins. */
+    private final int[] starts;
 
     private TreeParser(Source source, YAMLParser parser) {
         this.source = source;
         this.parser = parser;
-        this.lines = source.lines();
+        this.starts = source.starts();
     }
 
     /** The one document in the text; nothing when the text is empty. */
@@ -78,10 +84,24 @@ public final class TreeParser {
             }
             return token == JsonToken.START_OBJECT ? mapping(from, under, depth) : sequence(from, under, depth);
         }
-        return new Node.Scalar(
-                place,
-                under,
-                token == JsonToken.VALUE_NULL ? "" : parser.getText().strip());
+        return token == JsonToken.VALUE_NULL ? new Node.Scalar(place, under, "") : scalar(place, under);
+    }
+
+    private Node.Scalar scalar(Place place, String under) throws IOException {
+        String whole = parser.getText();
+        int blank = (int) whole.lines().takeWhile(String::isBlank).count();
+        OptionalInt firstLine = keepsLines(whole) ? OptionalInt.of(place.line() + 1 + blank) : OptionalInt.empty();
+        return new Node.Scalar(place, under, whole.strip(), firstLine);
+    }
+
+    /** Whether the present text is a block behind "|". */
+    private boolean keepsLines(String text) {
+        JsonLocation start = parser.currentTokenLocation();
+        if (text.indexOf('\n') < 0) {
+            return false;
+        }
+        int at = source.text().offsetByCodePoints(starts[start.getLineNr() - 1], start.getColumnNr() - 1);
+        return source.text().charAt(at) == BLOCK;
     }
 
     private Node mapping(Place place, String under, int depth) throws IOException, Refusal {
@@ -117,7 +137,7 @@ public final class TreeParser {
 
     private Place here() {
         int line = parser.currentTokenLocation().getLineNr();
-        return new Place(source.name(), Math.max(1, Math.min(line, lines)));
+        return new Place(source.name(), Math.max(1, Math.min(line, starts.length)));
     }
 
     private static Refusal notYaml(Source source, JsonProcessingException e) {

@@ -2,6 +2,7 @@ package hingewise.rulebook.yaml;
 
 import hingewise.plain.Quoted;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -42,12 +43,17 @@ public record Values(Context context) {
 
     /** A block of text, one entry to a line; lines that are blank do not count. */
     public List<String> lines(Node node) {
-        List<String> lines = scalar(node, "a block of lines").stream()
-                .flatMap(String::lines)
-                .map(String::strip)
-                .filter(line -> !line.isEmpty())
-                .toList();
-        lines.forEach(line -> tellUnseen(node, line));
+        List<String> lines = new ArrayList<>();
+        if (scalar(node, "a block of lines").isPresent() && node instanceof Node.Scalar block) {
+            int number = 0;
+            for (String line : block.text().lines().map(String::strip).toList()) {
+                if (!line.isEmpty()) {
+                    tellUnseen(block.line(number, line), line);
+                    lines.add(line);
+                }
+                number++;
+            }
+        }
         return lines;
     }
 

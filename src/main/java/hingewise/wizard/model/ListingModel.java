@@ -29,7 +29,7 @@ public final class ListingModel {
     public ListingModel(WizardModel wizard) {
         this.wizard = wizard;
         this.reader = new Reckoner<>(
-                wizard.background(),
+                wizard.setup().reckoning(),
                 state::set,
                 words -> state.set(new ListingState(
                         state().text(), false, List.of(), Optional.of("The text could not be read: " + words))));
@@ -65,12 +65,12 @@ public final class ListingModel {
         }
     }
 
-    /** A reader of a rule book's examples, which it takes seconds to learn from. */
+    /** A reader that has learned from the rule book, which may have taken seconds. */
     private record Taught(RuleBook rules, ListingReader reader) {}
 
     private synchronized ListingReader reader(RuleBook rules) {
         if (taught.filter(t -> t.rules() == rules).isEmpty()) {
-            taught = Optional.of(new Taught(rules, new ListingReader(rules)));
+            taught = Optional.of(new Taught(rules, wizard.setup().reader().apply(rules)));
         }
         return taught.orElseThrow().reader().another();
     }

@@ -1,14 +1,18 @@
 package hingewise.wizard.model;
 
 import hingewise.assessment.Assessor;
+import hingewise.intake.ListingReader;
+import hingewise.rulebook.RuleBook;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 
 /**
  * What the wizard works with.
  *
  * @param rules reads rule book and prices; what it throws is shown, so its message is a sentence
+ * @param reader makes a reader of texts by that rule book
  * @param shelf lists the cases that can be opened
  * @param cases the folder in which new cases are kept
  * @param by who is recorded as giving the answers
@@ -19,6 +23,7 @@ import java.util.concurrent.Callable;
  */
 public record Setup(
         Callable<Assessor> rules,
+        Function<RuleBook, ListingReader> reader,
         Callable<Shelf> shelf,
         Path cases,
         String by,

@@ -18,7 +18,7 @@ public final class SheetModel {
     public SheetModel(WizardModel model) {
         this.wizard = model.stateProperty();
         this.reckoner = new Reckoner<>(
-                model.background(),
+                model.setup().reckoning(),
                 page -> state.set(new SheetState(Optional.of(page), false, Optional.empty())),
                 words -> state.set(new SheetState(Optional.empty(), false, Optional.of(words))));
         wizard.addListener((o, was, is) -> follow(is));

@@ -189,8 +189,8 @@ public final class WizardModel {
         return new Answers(setup.by(), setup.clock().instant().truncatedTo(ChronoUnit.SECONDS));
     }
 
-    Background background() {
-        return setup.reckoning();
+    Setup setup() {
+        return setup;
     }
 
     /** The standing answers to a question of the open case, in timeline order. */

@@ -2,7 +2,6 @@ package hingewise.rulebook.yaml;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hingewise.rulebook.Examples;
 import hingewise.rulebook.Phrase;
 import hingewise.rulebook.Phrases;
 import hingewise.rulebook.Trust;
@@ -140,7 +139,7 @@ class PhrasesTest {
             """;
 
     /** The small rule book with examples of one of its observations. */
-    private Reading withExamples(String examples) throws IOException {
+    private WholeReading withExamples(String examples) throws IOException {
         String observation = SmallBook.whole()
                 .readIn(Files.createDirectory(folder.resolve("whole")))
                 .ruleBook()
@@ -149,37 +148,90 @@ class PhrasesTest {
                 .keySet()
                 .iterator()
                 .next();
-        return SmallBook.whole()
-                .with("words.yaml", WORDS)
-                .with("examples.yaml", "format: 1\n" + examples.replace("OBSERVATION", observation))
-                .readIn(folder);
+        SmallBook.whole().with("words.yaml", WORDS).readIn(folder);
+        Path inner = Files.createDirectory(folder.resolve("examples"));
+        Files.writeString(inner.resolve("own.yaml"), "format: 1\n" + examples.replace("OBSERVATION", observation));
+        return RuleBookReader.readWhole(new Folder(folder, ""));
+    }
+
+    private List<String> problemsWith(String examples) throws IOException {
+        return withExamples(examples).reading().problems().stream()
+                .map(Problem::text)
+                .toList();
     }
 
     @Test
     void eachLineOfExamplesIsASentence() throws IOException {
-        Reading reading = withExamples(EXAMPLES);
-        assertThat(reading.problems()).isEmpty();
-        Examples examples = reading.ruleBook()
-                .orElseThrow()
-                .languages()
-                .get("en")
-                .examples()
-                .get(0);
-        assertThat(examples.sentences().values()).singleElement().satisfies(a -> {
-            assertThat(a.yes()).containsExactly("it is dark", "not a light in it");
-            assertThat(a.no()).isEmpty();
+        WholeReading whole = withExamples(EXAMPLES);
+        assertThat(whole.reading().problems()).isEmpty();
+        assertThat(whole.examples()).singleElement().satisfies(examples -> {
+            assertThat(examples.language()).isEqualTo("en");
+            assertThat(examples.sentences().values()).singleElement().satisfies(a -> {
+                assertThat(a.yes()).containsExactly("it is dark", "not a light in it");
+                assertThat(a.no()).isEmpty();
+            });
+            assertThat(examples.silent()).containsExactly("collection only");
         });
-        assertThat(examples.silent()).containsExactly("collection only");
     }
 
     @Test
     void aListOfExamplesIsTold() throws IOException {
-        assertThat(withExamples(EXAMPLES.replace("silent: |\n      collection only", "silent: [collection only]"))
-                        .problems())
-                .extracting(Problem::text)
+        assertThat(problemsWith(EXAMPLES.replace("silent: |\n      collection only", "silent: [collection only]")))
                 .singleElement()
                 .asString()
-                .contains("examples.yaml:", "\"silent\" is a list, where a block of lines should be");
+                .contains("examples/own.yaml:", "\"silent\" is a list, where a block of lines should be");
+    }
+
+    @Test
+    void aBadExampleIsToldWithItsOwnLine() throws IOException {
+        String examples = EXAMPLES.replace("not a light in it", "not a\u202elight in it")
+                .replace("silent: |\n", "silent: |2\n\n\n");
+        assertThat(problemsWith(examples.replace("collection only", "colle\u200bction only")))
+                .satisfiesExactly(
+                        first -> assertThat(first).startsWith("examples/own.yaml:10: \"not a"),
+                        second -> assertThat(second).startsWith("examples/own.yaml:14: \"colle"));
+    }
+
+    @Test
+    void aBadExampleInATextThatDoesNotKeepItsLinesIsToldWhereTheTextBegins() throws IOException {
+        assertThat(problemsWith(
+                        EXAMPLES.replace("silent: |\n      collection only", "silent: \"first\\nsec\u202eond\"")))
+                .singleElement()
+                .asString()
+                .startsWith("examples/own.yaml:11: ");
+    }
+
+    @Test
+    void anExampleOfAnUnknownObservationIsTold() throws IOException {
+        assertThat(problemsWith(EXAMPLES.replace("OBSERVATION", "no-imagg")))
+                .containsExactly("examples/own.yaml:6: \"no-imagg\" is not an observation. Did you mean \"no-image\"?");
+    }
+
+    @Test
+    void examplesAreReadOnlyFromTheirOwnFolder() throws IOException {
+        String text = "format: 1\n" + EXAMPLES.replace("OBSERVATION", "no-image");
+        SmallBook book = SmallBook.whole().with("words.yaml", WORDS).with("own.yaml", text);
+        assertThat(book.readIn(folder).problems())
+                .extracting(Problem::text)
+                .containsExactly("own.yaml:2: the section \"examples\" belongs into the folder \"examples\" of the rule"
+                        + " book. Move it into a file there.");
+    }
+
+    @Test
+    void nothingElseStandsInTheFolderOfExamples() throws IOException {
+        assertThat(problemsWith(EXAMPLES + "tools:\n  tweezers: {label: tweezers}\ntitel: x\n"))
+                .satisfiesExactly(
+                        first -> assertThat(first)
+                                .isEqualTo("examples/own.yaml:15: the section \"tools\" belongs outside of the folder"
+                                        + " \"examples\". Move it into a file there."),
+                        second -> assertThat(second).contains("examples/own.yaml:17: \"titel\" is not a section"));
+    }
+
+    @Test
+    void examplesAreLeftUnreadWhereNoTextsAreRead() throws IOException {
+        assertThat(problemsWith(EXAMPLES.replace("language: en", "language: fr")))
+                .hasSize(1);
+        assertThat(RuleBookReader.read(new Folder(folder, "")).problems()).isEmpty();
     }
 
     @Test

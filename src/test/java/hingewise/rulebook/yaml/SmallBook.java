@@ -52,6 +52,6 @@ record SmallBook(Map<String, String> files) {
         for (Map.Entry<String, String> file : files.entrySet()) {
             Files.writeString(folder.resolve(file.getKey()), file.getValue());
         }
-        return RuleBookReader.read(new Folder(folder, ""));
+        return RuleBookReader.readWhole(new Folder(folder, "")).reading();
     }
 }

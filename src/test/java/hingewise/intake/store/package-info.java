@@ -1,0 +1,4 @@
+@NullMarked
+package hingewise.intake.store;
+
+import org.jspecify.annotations.NullMarked;
