@@ -16,8 +16,6 @@ final class Board {
     /** Share of the price of failure by which a cause weighs that costs nothing else. */
     private static final double UNPRICED = .1;
 
-    private static final double[] NOTHING = {};
-
     final Problem problem;
     final Worlds worlds;
     final Dice dice;
@@ -31,7 +29,9 @@ final class Board {
 
     private final Choices choices;
     private final Map<Lot, Lot> lots = new HashMap<>();
-    private final int stride;
+    private final int figures;
+    /** Room to work in: what comes of an act in each situation of a lot, in their order. */
+    private final int[] results;
 
     Board(Problem problem, Worlds worlds, long seed) {
         this.problem = problem;
@@ -41,7 +41,8 @@ final class Board {
         this.paths =
                 problem.acts().stream().mapToLong(a -> problem.path(a.gate())).toArray();
         this.choices = new Choices(problem);
-        this.stride = Choice.stride(problem);
+        this.figures = problem.endings().size() + 1;
+        this.results = new int[worlds.count()];
         this.situations = new Situations(IntStream.range(0, worlds.count())
                 .map(w -> states.number(worlds.present(w)))
                 .toArray());
@@ -50,11 +51,6 @@ final class Board {
             moves.add(new ArrayList<>());
             looks.add(mostTelling(all, a));
         }
-    }
-
-    /** The half of the worlds that a world belongs to, 0 or 1. */
-    static int half(int world) {
-        return world & 1;
     }
 
     /** An act as it is done in a lot. */
@@ -89,36 +85,31 @@ final class Board {
                 .toList();
     }
 
-    /** All worlds as they are drawn. */
+    /** All worlds as they are drawn; every other one belongs to the same half. */
     Lot all(long open) {
-        return lot(IntStream.range(0, worlds.count()).toArray(), open, 0);
+        int half = (worlds.count() + 1) / 2;
+        int[] in = IntStream.range(0, worlds.count())
+                .map(i -> i < half ? 2 * i : 2 * (i - half) + 1)
+                .toArray();
+        return lot(new Lot(in, half, open, 0));
     }
 
-    private Lot lot(int[] in, long open, long done) {
-        Lot lot = new Lot(in, open, done);
+    private Lot lot(Lot lot) {
         Lot before = lots.putIfAbsent(lot, lot);
         return before == null ? lot : before;
     }
 
-    /** What each decision costs, summed over the two halves of a lot, one after the other; not to be changed. */
-    private double[] losses(Lot lot) {
-        if (lot.sums.length == 0) {
-            lot.sums = new double[2 * stride];
-            for (int s : lot.situations()) {
-                add(lot.sums, s, situations.state(s), 1);
+    /** What each decision costs in a lot; not to be changed. */
+    private Sums losses(Lot lot) {
+        Sums known = lot.sums;
+        if (known == null) {
+            known = Sums.none(figures);
+            for (int i = 0; i < lot.size(); i++) {
+                Sums.add(known.half(lot.half(i)), states.losses(situations.state(lot.situation(i))));
             }
+            lot.sums = known;
         }
-        return lot.sums;
-    }
-
-    /** Adds what each decision costs in a state, so many times, to the half of the sums that a situation belongs to. */
-    private void add(double[] sums, int situation, int state, int times) {
-        double[] losses = states.losses(state);
-        int from = half(situations.world(situation)) * stride;
-        for (int e = 0; e < losses.length; e++) {
-            sums[from + e] += times * losses[e];
-        }
-        sums[from + losses.length] += times;
+        return known;
     }
 
     /** What deciding costs, summed over the worlds of a lot. */
@@ -142,12 +133,7 @@ final class Board {
 
     /** The decision that costs least in a lot, the first of equals. */
     int best(Lot lot) {
-        double[] halves = losses(lot);
-        double[] sums = new double[stride];
-        for (int e = 0; e < stride; e++) {
-            sums[e] = halves[e] + halves[e + stride];
-        }
-        return choices.with(lot.open()).best(sums, 0, Choice.Among.ALL);
+        return choices.with(lot.open()).best(losses(lot).all(), Choice.Among.ALL);
     }
 
     /** What of opening these gates (one bit each) the best decision has to pay as well. */
@@ -180,16 +166,13 @@ final class Board {
     }
 
     private Outcome reckoned(Lot lot, Move move, Choice.Among among) {
-        int[] counts = new int[move.reports()];
-        for (int s : lot.situations()) {
-            counts[Move.report(move.result(s))]++;
-        }
-        double[][] sums = sums(lot, move, counts);
+        int[] counts = counts(lot, move);
+        Sums[] sums = sums(lot, counts);
         Choice after = choices.with(lot.open() | move.opens());
         double ends = 0;
         double own = 0;
         double opening = 0;
-        for (int r = 0; r < sums.length; r++) {
+        for (int r = 0; r < counts.length; r++) {
             if (counts[r] > 0) {
                 ends += (r == Move.LEFT ? choices.with(lot.open()) : after).least(sums[r], among);
                 own += counts[r] * move.own(r);
@@ -199,34 +182,50 @@ final class Board {
         return new Outcome(ends, own, opening);
     }
 
+    /** How many worlds of a lot report what. What comes of the move in each of them is left in {@link #results}. */
+    private int[] counts(Lot lot, Move move) {
+        int[] known = move.results();
+        int[] counts = new int[move.reports()];
+        for (int i = 0; i < lot.size(); i++) {
+            int s = lot.situation(i);
+            int result = known[s] == 0 ? move.reckoned(s) : known[s];
+            results[i] = result;
+            counts[Move.report(result)]++;
+        }
+        return counts;
+    }
+
     /**
-     * What each decision costs after a move, by report. What it costs before is known, so that those worlds need not be
-     * looked at that report what most do and stay as they are.
+     * What each decision costs after a move, by report, from its {@link #results}; anything for reports that none makes.
+     * What it costs before is known, so that those worlds need not be looked at that report what most do and stay as they
+     * are.
      */
-    private double[][] sums(Lot lot, Move move, int[] counts) {
+    private Sums[] sums(Lot lot, int[] counts) {
         int usual = 0;
         for (int r = 1; r < counts.length; r++) {
             usual = counts[r] > counts[usual] ? r : usual;
         }
-        double[] rest = losses(lot).clone();
-        double[][] sums = new double[counts.length][];
+        Sums rest = losses(lot).copy();
+        Sums[] sums = new Sums[counts.length];
         for (int r = 0; r < counts.length; r++) {
-            sums[r] = r == usual ? rest : counts[r] > 0 ? new double[2 * stride] : NOTHING;
+            sums[r] = r == usual || counts[r] == 0 ? rest : Sums.none(figures);
         }
-        for (int s : lot.situations()) {
-            int result = move.result(s);
+        for (int i = 0; i < lot.size(); i++) {
+            int result = results[i];
             int report = Move.report(result);
+            int half = lot.half(i);
             if (Move.changes(result)) {
-                add(rest, s, Move.state(result), 1);
-                add(rest, s, situations.state(s), -1);
+                double[] to = rest.half(half);
+                Sums.add(to, states.losses(Move.state(result)));
+                Sums.takeOff(to, states.losses(situations.state(lot.situation(i))));
             }
             if (report != usual) {
-                add(sums[report], s, Move.state(result), 1);
+                Sums.add(sums[report].half(half), states.losses(Move.state(result)));
             }
         }
-        for (double[] other : sums) {
-            for (int e = 0; other != rest && e < other.length; e++) {
-                rest[e] -= other[e];
+        for (Sums other : sums) {
+            if (other != rest) {
+                rest.takeOff(other);
             }
         }
         return sums;
@@ -241,10 +240,10 @@ final class Board {
         int causes = problem.leftover().size();
         int[][] there = new int[move.reports()][causes];
         int[] counts = new int[there.length];
-        for (int s : lot.situations()) {
-            int report = Move.report(move.result(s));
+        for (int i = 0; i < lot.size(); i++) {
+            int report = Move.report(move.result(lot.situation(i)));
             counts[report]++;
-            long state = states.state(situations.state(s)) & problem.counted();
+            long state = states.state(situations.state(lot.situation(i))) & problem.counted();
             for (long rest = state; rest != 0; rest &= rest - 1) {
                 there[report][Long.numberOfTrailingZeros(rest)]++;
             }
@@ -284,25 +283,29 @@ final class Board {
 
     private Lot[] splitting(Lot lot, int act) {
         Move move = move(act, lot);
-        int[] counts = new int[move.reports()];
-        for (int s : lot.situations()) {
-            counts[Move.report(move.result(s))]++;
-        }
+        int[] counts = counts(lot, move);
+        Sums[] sums = sums(lot, counts);
         int[][] parts = new int[counts.length][];
         for (int r = 0; r < parts.length; r++) {
             parts[r] = new int[counts[r]];
         }
-        Arrays.fill(counts, 0);
-        for (int s : lot.situations()) {
-            int result = move.result(s);
+        int[] filled = new int[counts.length];
+        int[] halves = filled;
+        for (int i = 0; i < lot.size(); i++) {
+            if (lot.half(i) == 1 && halves == filled) {
+                halves = filled.clone();
+            }
+            int result = results[i];
             int report = Move.report(result);
-            parts[report][counts[report]++] =
+            int s = lot.situation(i);
+            parts[report][filled[report]++] =
                     Move.changes(result) ? situations.number(situations.world(s), Move.state(result)) : s;
         }
         Lot[] made = new Lot[parts.length];
         for (int r = 0; r < made.length; r++) {
             long open = r == Move.LEFT ? lot.open() : lot.open() | move.opens();
-            made[r] = lot(parts[r], open, lot.done() | 1L << act);
+            made[r] = lot(new Lot(parts[r], halves[r], open, lot.done() | 1L << act));
+            made[r].sums = made[r].sums == null && counts[r] > 0 ? sums[r] : made[r].sums;
         }
         return made;
     }

@@ -91,9 +91,10 @@ final class Certainty {
 
     /** What the best decision costs at least, whatever is open. */
     private double least(long state) {
+        double[] losses = losses(state);
         double least = Double.POSITIVE_INFINITY;
-        for (double loss : losses(state)) {
-            least = Math.min(least, loss);
+        for (int e = 0; e < problem.endings().size(); e++) {
+            least = Math.min(least, losses[e]);
         }
         return least;
     }

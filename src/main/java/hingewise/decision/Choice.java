@@ -47,11 +47,6 @@ final class Choice {
         return problem.endings().get(ending).covers() == -1L;
     }
 
-    /** Length of the sums of one half of a lot: of each decision, and last how many worlds there are. */
-    static int stride(Problem problem) {
-        return problem.endings().size() + 1;
-    }
-
     /** What deciding costs in a state in which each decision costs so much. */
     double least(double[] losses) {
         double least = Double.POSITIVE_INFINITY;
@@ -61,23 +56,22 @@ final class Choice {
         return least;
     }
 
-    /** What deciding costs, by the sums of the two halves of a lot, one after the other. */
-    double least(double[] sums, Among among) {
-        int second = endings + 1;
-        return cost(sums, second, best(sums, 0, among)) + cost(sums, 0, best(sums, second, among));
+    /** What deciding costs, by what each decision does. */
+    double least(Sums sums, Among among) {
+        return cost(sums.second, best(sums.first, among)) + cost(sums.first, best(sums.second, among));
     }
 
     /**
      * The decision that costs least, the first of equals.
      *
-     * @param from where the sums begin
+     * @param sums of one half, or of both together
      */
-    int best(double[] sums, int from, Among among) {
+    int best(double[] sums, Among among) {
         int best = -1;
         double least = Double.POSITIVE_INFINITY;
         for (int e : among == Among.ALL ? all : concerned) {
-            double cost = cost(sums, from, e);
-            if (Saving.more(least, cost)) {
+            double cost = Saving.coarse(cost(sums, e));
+            if (cost < least) {
                 best = e;
                 least = cost;
             }
@@ -85,7 +79,7 @@ final class Choice {
         return best;
     }
 
-    private double cost(double[] sums, int from, int ending) {
-        return sums[from + ending] + sums[from + endings] * opening[ending];
+    private double cost(double[] sums, int ending) {
+        return sums[ending] + sums[endings] * opening[ending];
     }
 }

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Lot {
     private final int[] situations;
+    private final int half;
     private final long open;
     private final long done;
     private final int hash;
@@ -19,25 +20,35 @@ final class Lot {
     /** The lots that acts make of it, by number, as far as it was asked. */
     @Nullable
     Lot[][] splits = {};
-    /** What each decision costs in it, summed over its two halves, one after the other; once it was asked. */
-    double[] sums = {};
+    /** What each decision costs in it, once it was asked. */
+    @Nullable
+    Sums sums;
     /** What deciding costs in it, once it was asked. */
     double end = Double.NaN;
 
     /**
-     * @param situations numbers of the worlds, each in the state it is in by now; not to be changed
+     * @param situations numbers of the worlds, each in the state it is in by now, the two halves one after the other; not to
+     *     be changed
+     * @param half how many belong to the first half
      * @param open gates that are open (one bit each)
      * @param done acts that were done (one bit each)
      */
-    Lot(int[] situations, long open, long done) {
+    Lot(int[] situations, int half, long open, long done) {
         this.situations = situations;
+        this.half = half;
         this.open = open;
         this.done = done;
         this.hash = 31 * (31 * Arrays.hashCode(situations) + Long.hashCode(open)) + Long.hashCode(done);
     }
 
-    int[] situations() {
-        return situations;
+    /** The number of a situation, by its place. */
+    int situation(int place) {
+        return situations[place];
+    }
+
+    /** The half that a place belongs to, 0 or 1. */
+    int half(int place) {
+        return place < half ? 0 : 1;
     }
 
     int size() {

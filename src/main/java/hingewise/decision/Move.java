@@ -68,11 +68,16 @@ final class Move {
 
     /** What comes of it in a situation. */
     int result(int situation) {
-        if (situation >= results.length) {
+        int known = results()[situation];
+        return known == 0 ? reckoned(situation) : known;
+    }
+
+    /** What comes of it in each situation that occurs by now; 0 for what is not {@link #reckoned} yet. */
+    int[] results() {
+        if (results.length < board.situations.count()) {
             results = Arrays.copyOf(results, Math.max(board.situations.count(), 2 * results.length));
         }
-        int known = results[situation];
-        return known == 0 ? reckoned(situation) : known;
+        return results;
     }
 
     /** What is reported in a result. */
@@ -90,7 +95,8 @@ final class Move {
         return (result >>> STATE) - 1;
     }
 
-    private int reckoned(int situation) {
+    /** What comes of it in a situation, found out for the first time. */
+    int reckoned(int situation) {
         int world = board.situations.world(situation);
         int before = board.situations.state(situation);
         long x = board.states.state(before);

@@ -315,7 +315,7 @@ public final class Planner {
         int some = Math.min(KNOWN, now.size());
         double saved = board.problem.opening(board.problem.endings().get(ending).opens() & ~now.open());
         for (int i = 0; i < some; i++) {
-            int state = board.situations.state(now.situations()[i]);
+            int state = board.situations.state(i);
             saved +=
                     (board.states.losses(state)[ending] - certainty.cost(board.states.state(state), now.open())) / some;
         }
@@ -327,7 +327,7 @@ public final class Planner {
         double sum = 0;
         double squares = 0;
         for (int i = 0; i < now.size(); i++) {
-            double loss = board.states.losses(board.situations.state(now.situations()[i]))[ending];
+            double loss = board.states.losses(board.situations.state(i))[ending];
             sum += loss;
             squares += loss * loss;
         }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.ToDoubleBiFunction;
 
 /**
  * Looks ahead in the worlds of a board. At the end of what is looked at, simple orders are followed to their end, by
@@ -132,23 +131,24 @@ final class Search {
                         : end);
     }
 
+    /** What going on costs in a lot in which deciding costs so much. */
+    private interface GoingOn {
+        double cost(Lot lot, double stop);
+    }
+
     /** What doing an act costs, and going on from each of its reports; or stopping, if that is less. */
-    private double done(Lot lot, double stop, int act, ToDoubleBiFunction<Lot, Double> on) {
+    private double done(Lot lot, double stop, int act, GoingOn on) {
         return Math.min(stop, afterwards(lot, act, on));
     }
 
-    /**
-     * What doing an act costs, and going on from each of its reports.
-     *
-     * @param on what going on costs in a lot in which deciding costs so much
-     */
-    private double afterwards(Lot lot, int act, ToDoubleBiFunction<Lot, Double> on) {
+    /** What doing an act costs, and going on from each of its reports. */
+    private double afterwards(Lot lot, int act, GoingOn on) {
         Move move = board.move(act, lot);
         Lot[] lots = board.split(lot, act);
         double cost = 0;
         for (int r = 0; r < lots.length; r++) {
             if (lots[r].size() > 0) {
-                cost += lots[r].size() * move.cost(r) + on.applyAsDouble(lots[r], board.end(lots[r]));
+                cost += lots[r].size() * move.cost(r) + on.cost(lots[r], board.end(lots[r]));
             }
         }
         return cost;

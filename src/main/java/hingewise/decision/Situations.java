@@ -1,11 +1,15 @@
 package hingewise.decision;
 
+import java.util.Arrays;
+
 /**
  * Numbers the situations that occur: a world and the state it is in by now. The first are the worlds as they were drawn,
  * by number.
  */
 final class Situations {
     private final Numbering numbers = new Numbering();
+    /** By situation, see {@link #state}. */
+    private int[] states = new int[4096];
 
     /** @param drawn number of the state of each world */
     Situations(int[] drawn) {
@@ -19,7 +23,12 @@ final class Situations {
     }
 
     int number(int world, int state) {
-        return numbers.number((long) world << 32 | state);
+        int number = numbers.number((long) world << 32 | state);
+        if (number >= states.length) {
+            states = Arrays.copyOf(states, 2 * number);
+        }
+        states[number] = state;
+        return number;
     }
 
     int world(int situation) {
@@ -28,6 +37,6 @@ final class Situations {
 
     /** The number of the state. */
     int state(int situation) {
-        return (int) numbers.key(situation);
+        return states[situation];
     }
 }

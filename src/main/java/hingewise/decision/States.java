@@ -26,7 +26,7 @@ final class States {
         return numbers.key(number);
     }
 
-    /** What each decision costs in a state, in the order of the endings; not to be changed. */
+    /** What each decision costs in a state, in the order of the endings, and last a 1; not to be changed. */
     double[] losses(int number) {
         return losses[number];
     }
@@ -39,10 +39,17 @@ final class States {
             if (number == losses.length) {
                 losses = Arrays.copyOf(losses, 2 * number);
             }
-            losses[number] = problem.endings().stream()
-                    .mapToDouble(e -> Math.rint(problem.loss(e, state) * PARTS) / PARTS)
-                    .toArray();
+            losses[number] = reckoned(state);
         }
         return number;
+    }
+
+    private double[] reckoned(long state) {
+        double[] figures = new double[problem.endings().size() + 1];
+        for (int e = 0; e < figures.length - 1; e++) {
+            figures[e] = Math.rint(problem.loss(problem.endings().get(e), state) * PARTS) / PARTS;
+        }
+        figures[figures.length - 1] = 1;
+        return figures;
     }
 }
