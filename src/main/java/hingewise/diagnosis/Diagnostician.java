@@ -5,12 +5,14 @@ import hingewise.inference.Evidence;
 import hingewise.inference.Solution;
 import hingewise.inference.Solver;
 import hingewise.rulebook.Cause;
+import hingewise.rulebook.Raise;
 import hingewise.rulebook.RuleBook;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -58,8 +60,9 @@ public final class Diagnostician {
         Situations.Situation whole = situations.whole();
         Evidence evidence = situations.evidence(whole, file.entries());
         Solution solution = whole.solver().solve(evidence);
-        Reasons reasons = new Reasons(situations, explained ? readings.happenings() : List.of(), causes);
-        List<RankedCause> ranked = ranked(causes, reasons, solution);
+        Map<String, List<Reason>> reasons =
+                explained ? new Reasons(situations, readings.happenings(), causes).byCause() : Map.of();
+        List<RankedCause> ranked = ranked(causes, family, reasons, solution);
         return new Diagnosis(
                 ranked,
                 explained ? combinations(ranked, solution) : List.of(),
@@ -87,22 +90,34 @@ public final class Diagnostician {
                 .solver();
     }
 
-    private List<RankedCause> ranked(List<Cause> causes, Reasons reasons, Solution solution) {
-        Map<String, List<Reason>> byCause = reasons.byCause();
+    private List<RankedCause> ranked(
+            List<Cause> causes, String family, Map<String, List<Reason>> reasons, Solution solution) {
         return causes.stream()
                 .map(cause -> {
                     double chance = solution.probability(Names.cause(cause.id()));
                     return new RankedCause(
                             cause,
-                            reasons.prior(cause),
+                            prior(cause, family),
                             chance,
                             rules.words().of(chance),
-                            byCause.getOrDefault(cause.id(), List.of()));
+                            reasons.getOrDefault(cause.id(), List.of()));
                 })
                 .sorted(Comparator.comparingDouble(RankedCause::probability)
                         .reversed()
                         .thenComparing(r -> r.cause().id()))
                 .toList();
+    }
+
+    /** The chance before any entry: histories happen independently, and each raises a cause by itself. */
+    private double prior(Cause cause, String family) {
+        double absent = 1 - cause.baseRate().in(family);
+        for (Raise raise : cause.raisedBy()) {
+            double happened = Optional.ofNullable(rules.histories().get(raise.history()))
+                    .map(h -> h.rate().in(family))
+                    .orElse(0.0);
+            absent *= 1 - raise.strength() * happened;
+        }
+        return 1 - absent;
     }
 
     private static List<LikelySet> combinations(List<RankedCause> ranked, Solution solution) {

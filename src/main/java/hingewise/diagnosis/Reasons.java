@@ -70,11 +70,6 @@ final class Reasons {
         return new Chances(chance, logOdds);
     }
 
-    /** The chance before any entry. */
-    double prior(Cause cause) {
-        return of(first.get(0).of(), cause);
-    }
-
     /** The reasons of each cause, in timeline order. */
     Map<String, List<Reason>> byCause() {
         int n = entries.size();

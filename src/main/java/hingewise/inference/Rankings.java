@@ -56,14 +56,17 @@ final class Rankings {
     static int[] byFrontier(Problem problem, int start) {
         int size = problem.size();
         List<List<Integer>> usedBy = new ArrayList<>();
+        int[][] uses = new int[size][];
         int[] left = new int[size];
         int[] all = new int[size];
         for (int i = 0; i < size; i++) {
             usedBy.add(new ArrayList<>());
+            uses[i] = new int[0];
         }
         for (int i = 0; i < size; i++) {
             if (problem.roles()[i] != Role.NO) {
                 int[] parents = problem.openParents(i);
+                uses[i] = parents;
                 for (int parent : parents) {
                     usedBy.get(parent).add(i);
                 }
@@ -72,22 +75,29 @@ final class Rankings {
             }
         }
         int[] rank = new int[size];
-        boolean[] placed = new boolean[size];
+        double[] score = new double[size];
+        for (int v = 0; v < size; v++) {
+            score[v] = frontier(usedBy.get(v), left, all);
+        }
         for (int place = 0; place < size; place++) {
-            int best = -1;
-            double bestScore = Double.POSITIVE_INFINITY;
-            for (int k = 0; k < size; k++) {
+            int best = start * 7 % size;
+            for (int k = 1; k < size; k++) {
                 int v = (k + start * 7) % size;
-                double score = placed[v] ? Double.POSITIVE_INFINITY : frontier(usedBy.get(v), left, all);
-                if (score < bestScore) {
+                if (score[v] < score[best]) {
                     best = v;
-                    bestScore = score;
                 }
             }
-            placed[best] = true;
             rank[best] = place;
             for (int user : usedBy.get(best)) {
                 left[user]--;
+            }
+            score[best] = Double.POSITIVE_INFINITY;
+            for (int user : usedBy.get(best)) {
+                for (int v : uses[user]) {
+                    if (score[v] < Double.POSITIVE_INFINITY) {
+                        score[v] = frontier(usedBy.get(v), left, all);
+                    }
+                }
             }
         }
         return rank;
