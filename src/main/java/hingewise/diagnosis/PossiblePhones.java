@@ -14,8 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.function.BiPredicate;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -92,7 +92,7 @@ public final class PossiblePhones {
 
     /** Why each of them shows an observation as it would be made now, if it does. */
     public Showing showing(String observation) {
-        return showing.computeIfAbsent(observation, this::draw);
+        return showing.computeIfAbsent(observation, o -> showing(o, cause -> true));
     }
 
     /** The chances that a look of this kind reports an observation, if it is so and if it is not. */
@@ -104,7 +104,13 @@ public final class PossiblePhones {
     /** How a look reads: chance of "yes" if it is so and if it is not. */
     public record Look(double ifSo, double ifNot) {}
 
-    private Showing draw(String observation) {
+    /**
+     * The same where only some causes can be brought about yet: whether one of the others would show it is not drawn for
+     * phones without it.
+     *
+     * @param broughtAbout tells those causes, by id
+     */
+    public Showing showing(String observation, Predicate<String> broughtAbout) {
         SplittableRandom random = new SplittableRandom(seed * 31 + observation.hashCode());
         Map<String, BitSet> by = new LinkedHashMap<>();
         BitSet otherwise = new BitSet(count);
@@ -123,9 +129,11 @@ public final class PossiblePhones {
             BitSet shows = untouched != null ? (BitSet) untouched.clone() : shown(or, parent.id(), observation);
             // Where it is absent it has no draw yet; one is made in case it is brought about.
             shows.and(there);
-            for (int i = there.nextClearBit(0); i < count; i = there.nextClearBit(i + 1)) {
-                if (random.nextDouble() < parent.strength()) {
-                    shows.set(i);
+            if (broughtAbout.test(parent.id())) {
+                for (int i = there.nextClearBit(0); i < count; i = there.nextClearBit(i + 1)) {
+                    if (random.nextDouble() < parent.strength()) {
+                        shows.set(i);
+                    }
                 }
             }
             by.put(parent.id(), shows);
@@ -165,34 +173,44 @@ public final class PossiblePhones {
             }
         }
         BitSet found = new BitSet(count);
-        BiPredicate<Integer, Double> acts = (i, strength) -> {
-            if (so == null) {
-                return random.nextDouble() < strength;
-            }
-            if (!so.get(i)) {
-                return false;
-            }
-            double chance = found.get(i) ? strength : strength / (1 - none[i]);
-            none[i] = strength < 1 ? none[i] / (1 - strength) : 0;
-            boolean yes = random.nextDouble() < chance;
-            if (yes) {
-                found.set(i);
-            }
-            return yes;
-        };
         Map<String, BitSet> active = new HashMap<>();
         for (Link link : or.links()) {
             BitSet there = column(link.parent());
             BitSet own = new BitSet(count);
             for (int i = there.nextSetBit(0); i >= 0; i = there.nextSetBit(i + 1)) {
-                own.set(i, acts.test(i, link.strength()));
+                if (acts(i, link.strength(), so, none, found, random)) {
+                    own.set(i);
+                }
             }
             active.put(link.parent(), own);
         }
         for (int i = 0; i < count; i++) {
             boolean must = so != null && so.get(i) && !found.get(i);
-            leak.set(i, must || acts.test(i, or.leak()));
+            if (must || acts(i, or.leak(), so, none, found, random)) {
+                leak.set(i);
+            }
         }
         return active;
+    }
+
+    /**
+     * @param none the chance in each phone that none of those acts that are still to be drawn
+     * @param found the phones in which one was drawn that does
+     */
+    private static boolean acts(
+            int phone, double strength, @Nullable BitSet so, double[] none, BitSet found, SplittableRandom random) {
+        if (so == null) {
+            return random.nextDouble() < strength;
+        }
+        if (!so.get(phone)) {
+            return false;
+        }
+        double chance = found.get(phone) ? strength : strength / (1 - none[phone]);
+        none[phone] = strength < 1 ? none[phone] / (1 - strength) : 0;
+        boolean yes = random.nextDouble() < chance;
+        if (yes) {
+            found.set(phone);
+        }
+        return yes;
     }
 }

@@ -1,6 +1,7 @@
 package hingewise.inference;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -73,18 +74,17 @@ final class Sampler {
 
     /** The same draws variable by variable: for each kept variable the draws in which it is yes. */
     Map<String, BitSet> columns(RandomGenerator random, int count) {
-        boolean[][] values = new boolean[plan.count][count];
+        int[][] values = new int[plan.count][count];
+        int[] cells = new int[count];
         for (int v = plan.count - 1; v >= 0; v--) {
-            int[] separator = plan.separator[v];
-            for (int i = 0; i < count; i++) {
-                int cell = 0;
-                for (int u : separator) {
-                    cell = 2 * cell + (values[u][i] ? 1 : 0);
+            Arrays.fill(cells, 0);
+            for (int u : plan.separator[v]) {
+                int[] given = values[u];
+                for (int i = 0; i < count; i++) {
+                    cells[i] = 2 * cells[i] + given[i];
                 }
-                double no = pass.conditional(v, false, cell);
-                double yes = pass.conditional(v, true, cell);
-                values[v][i] = random.nextDouble() * (no + yes) < yes;
             }
+            draw(v, cells, values[v], random);
         }
         Map<String, BitSet> columns = new LinkedHashMap<>();
         Problem problem = plan.model.problem;
@@ -95,9 +95,11 @@ final class Sampler {
                 case YES -> column.set(0, count);
                 case NO -> column.clear();
                 case FREE -> {
-                    boolean[] own = values[plan.step[plan.model.variable[k]]];
+                    int[] own = values[plan.step[plan.model.variable[k]]];
                     for (int i = 0; i < count; i++) {
-                        column.set(i, own[i]);
+                        if (own[i] == 1) {
+                            column.set(i);
+                        }
                     }
                 }
                 case FALLING -> {
@@ -109,6 +111,27 @@ final class Sampler {
             columns.put(variable.name(), column);
         }
         return columns;
+    }
+
+    private void draw(int v, int[] cells, int[] values, RandomGenerator random) {
+        int all = 1 << plan.separator[v].length;
+        if (all > cells.length) {
+            for (int i = 0; i < cells.length; i++) {
+                double yes = pass.conditional(v, true, cells[i]);
+                values[i] = random.nextDouble() * (pass.conditional(v, false, cells[i]) + yes) < yes ? 1 : 0;
+            }
+            return;
+        }
+        // With few cells each is met many times.
+        double[] yes = new double[all];
+        double[] either = new double[all];
+        for (int cell = 0; cell < all; cell++) {
+            yes[cell] = pass.conditional(v, true, cell);
+            either[cell] = pass.conditional(v, false, cell) + yes[cell];
+        }
+        for (int i = 0; i < cells.length; i++) {
+            values[i] = random.nextDouble() * either[cells[i]] < yes[cells[i]] ? 1 : 0;
+        }
     }
 
     private static Map<String, Boolean> parents(Variable variable, Map<String, BitSet> columns, int draw) {

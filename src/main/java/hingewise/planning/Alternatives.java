@@ -129,7 +129,7 @@ final class Alternatives {
         double taken = 1;
         for (Map.Entry<String, BigDecimal> after : new TreeMap<>(service.refusesAfter()).entrySet()) {
             taken *= 1
-                    - diagnosis.chanceOfAny(List.of(), List.of(after.getKey()))
+                    - diagnosis.histories().getOrDefault(after.getKey(), 0.0)
                             * after.getValue().doubleValue();
         }
         return taken;

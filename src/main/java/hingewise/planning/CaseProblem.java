@@ -6,6 +6,7 @@ import hingewise.decision.Act;
 import hingewise.decision.Cure;
 import hingewise.decision.Ending;
 import hingewise.decision.Gate;
+import hingewise.decision.Harm;
 import hingewise.decision.Look;
 import hingewise.decision.Need;
 import hingewise.decision.Problem;
@@ -17,12 +18,15 @@ import hingewise.rulebook.Cause;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Observation;
+import hingewise.rulebook.Raise;
 import hingewise.rulebook.RuleBook;
+import hingewise.rulebook.Sign;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,6 +52,11 @@ final class CaseProblem {
     private final PossiblePhones phones;
     private final List<Cause> counted;
     private final Map<String, Integer> causes = new LinkedHashMap<>();
+    /** The counted causes that show an observation, by its id. */
+    private final Map<String, List<Cause>> showing;
+    /** Ids of the observations that a history shows which raises a counted cause. */
+    private final Set<String> ofPast;
+
     private final Risks risks;
     private final Map<String, Integer> signs = new LinkedHashMap<>();
     private final List<Access> gates = new ArrayList<>();
@@ -78,6 +87,8 @@ final class CaseProblem {
         this.alternatives = new Alternatives(costs, diagnosis, terms, !moments.listing());
         this.counted = concern.likeliest(diagnosis, Problem.MOST_CAUSES);
         counted.forEach(c -> causes.put(c.id(), causes.size()));
+        this.showing = showing(counted);
+        this.ofPast = ofPast(rules, counted);
         this.risks = new Risks(rules, costs, diagnosis, phones, causes);
         Packages repairs = new Packages(costs, diagnosis.readings().open(), counted);
         this.packages = repairs.worthWeighing(
@@ -165,14 +176,20 @@ final class CaseProblem {
     Worlds worlds() {
         long[] present = new long[phones.count()];
         counted.forEach(c -> set(present, phones.with(c.id()), number(c.id())));
-        long[][] showing = new long[signs.size()][phones.count()];
+        long[][] shows = new long[signs.size()][phones.count()];
         List<BitSet> otherwise = new ArrayList<>();
+        Set<Integer> harms = Stream.concat(
+                        problem.acts().stream().flatMap(a -> a.harms().stream()),
+                        problem.gates().stream().flatMap(g -> g.harms().stream()))
+                .map(Harm::cause)
+                .collect(Collectors.toSet());
         for (String sign : signs.keySet()) {
-            PossiblePhones.Showing shown = phones.showing(sign);
+            PossiblePhones.Showing shown =
+                    phones.showing(sign, c -> causes.containsKey(c) && harms.contains(number(c)));
             BitSet other = (BitSet) shown.otherwise().clone();
             shown.by().forEach((cause, in) -> {
                 if (causes.containsKey(cause)) {
-                    set(showing[number(sign, signs)], in, number(cause));
+                    set(shows[number(sign, signs)], in, number(cause));
                 } else {
                     BitSet there = (BitSet) in.clone();
                     there.and(phones.with(cause));
@@ -181,7 +198,7 @@ final class CaseProblem {
             });
             otherwise.add(other);
         }
-        return new Worlds(present, showing, otherwise);
+        return new Worlds(present, shows, otherwise);
     }
 
     private static void set(long[] bits, BitSet in, int number) {
@@ -251,10 +268,10 @@ final class CaseProblem {
     private record Concerned(Confirmation confirmation, double chance) {}
 
     private double concerns(Confirmation c) {
-        Set<String> looked = looks(c).stream().map(Observation::id).collect(Collectors.toSet());
+        Set<Cause> concerned = new HashSet<>();
+        looks(c).forEach(o -> concerned.addAll(showing.getOrDefault(o.id(), List.of())));
         return counted.stream()
-                .filter(x -> c.cures().containsKey(x.id())
-                        || x.signs().stream().anyMatch(s -> looked.contains(s.observation())))
+                .filter(x -> concerned.contains(x) || c.cures().containsKey(x.id()))
                 .mapToDouble(x -> diagnosis.chanceOf(x.id()))
                 .sum();
     }
@@ -300,21 +317,35 @@ final class CaseProblem {
     }
 
     private boolean bearing(Observation o, Set<String> touched, EvidenceKind kind) {
-        List<Cause> showing = counted.stream()
-                .filter(c -> c.signs().stream().anyMatch(s -> s.observation().equals(o.id())))
-                .toList();
+        List<Cause> shownBy = showing.getOrDefault(o.id(), List.of());
         boolean heard = diagnosis
                 .readings()
                 .heaviest(o.id())
                 .filter(k -> k.compareTo(kind) >= 0)
                 .isPresent();
-        boolean ofPast = rules.histories().values().stream()
-                .anyMatch(h -> h.signs().stream().anyMatch(s -> s.observation().equals(o.id()))
-                        && counted.stream()
-                                .anyMatch(c -> c.raisedBy().stream()
-                                        .anyMatch(r -> r.history().equals(h.id()))));
-        boolean changed = showing.stream().anyMatch(c -> touched.contains(c.id()));
-        return changed || !heard && (ofPast || !showing.isEmpty());
+        boolean changed = shownBy.stream().anyMatch(c -> touched.contains(c.id()));
+        return changed || !heard && (ofPast.contains(o.id()) || !shownBy.isEmpty());
+    }
+
+    private static Map<String, List<Cause>> showing(List<Cause> counted) {
+        Map<String, List<Cause>> showing = new HashMap<>();
+        for (Cause cause : counted) {
+            cause.signs()
+                    .forEach(s -> showing.computeIfAbsent(s.observation(), o -> new ArrayList<>())
+                            .add(cause));
+        }
+        return showing;
+    }
+
+    private static Set<String> ofPast(RuleBook rules, List<Cause> counted) {
+        return counted.stream()
+                .flatMap(c -> c.raisedBy().stream())
+                .map(Raise::history)
+                .distinct()
+                .flatMap(h -> Optional.ofNullable(rules.histories().get(h)).stream())
+                .flatMap(h -> h.signs().stream())
+                .map(Sign::observation)
+                .collect(Collectors.toSet());
     }
 
     private Look look(Observation o, EvidenceKind kind, String after) {

@@ -105,22 +105,7 @@ final class Packages {
             together.add(causes.get(c).component());
             sets.add(new LinkedHashSet<>(together));
         }
-        Map<Set<String>, Integer> broken = new LinkedHashMap<>();
-        for (int i = 0; i < phones; i++) {
-            Set<String> components = new LinkedHashSet<>();
-            for (int c : repairable) {
-                if (with.get(c).get(i)) {
-                    components.add(causes.get(c).component());
-                }
-            }
-            if (!components.isEmpty()) {
-                broken.merge(components, 1, Integer::sum);
-            }
-        }
-        broken.entrySet().stream()
-                .sorted(Map.Entry.<Set<String>, Integer>comparingByValue().reversed())
-                .map(Map.Entry::getKey)
-                .forEach(sets::add);
+        sets.addAll(broken(repairable, with, phones));
         Map<Set<Part>, Package> packages = new LinkedHashMap<>();
         for (Set<String> components : sets) {
             if (packages.size() < MOST) {
@@ -129,6 +114,35 @@ final class Packages {
             }
         }
         return List.copyOf(packages.values());
+    }
+
+    /** The components that are broken together, most often first. */
+    private List<Set<String>> broken(List<Integer> repairable, List<BitSet> with, int phones) {
+        long[] there = new long[phones];
+        for (int c : repairable) {
+            for (int i = with.get(c).nextSetBit(0); i >= 0; i = with.get(c).nextSetBit(i + 1)) {
+                there[i] |= 1L << c;
+            }
+        }
+        // Phones with the same causes are counted together first: a set of names is made for each lot of them only.
+        Map<Long, Integer> alike = new LinkedHashMap<>();
+        for (long causesThere : there) {
+            alike.merge(causesThere, 1, Integer::sum);
+        }
+        Map<Set<String>, Integer> broken = new LinkedHashMap<>();
+        alike.forEach((causesThere, often) -> {
+            Set<String> components = new LinkedHashSet<>();
+            for (long rest = causesThere; rest != 0; rest &= rest - 1) {
+                components.add(causes.get(Long.numberOfTrailingZeros(rest)).component());
+            }
+            if (!components.isEmpty()) {
+                broken.merge(components, often, Integer::sum);
+            }
+        });
+        return broken.entrySet().stream()
+                .sorted(Map.Entry.<Set<String>, Integer>comparingByValue().reversed())
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     /** The repair that renews these components; those that no part renews are left. */

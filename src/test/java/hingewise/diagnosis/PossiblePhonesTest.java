@@ -12,6 +12,7 @@ import hingewise.rulebook.yaml.RuleBookReader;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /** Phones drawn by chance are as the exact answers say, within five standard errors. */
@@ -99,5 +100,27 @@ class PossiblePhonesTest {
                 .isEqualTo(same.with("x"))
                 .isNotEqualTo(diagnosis.possiblePhones(100, 4).with("x"));
         assertThat(one.showing("dark")).isEqualTo(same.showing("dark"));
+    }
+
+    /** What cannot be brought about is not drawn for phones without it; of those that have it nothing becomes another. */
+    @Test
+    void whatCannotComeAboutIsNotDrawn() {
+        PossiblePhones phones = new Diagnostician(twoCauses().book())
+                .diagnose(new Story(Rules.FAMILY).look("dark", "yes").told())
+                .possiblePhones(COUNT, SEED);
+        Map<String, BitSet> all = phones.showing("dark").by();
+        Map<String, BitSet> some = phones.showing("dark", "y"::equals).by();
+        BitSet shown = (BitSet) Objects.requireNonNull(all.get("x")).clone();
+        assertThat(shown.intersects(some.get("x"))).isTrue();
+        shown.and(phones.with("x"));
+        assertThat(some.get("x")).isEqualTo(shown);
+        BitSet without = (BitSet) Objects.requireNonNull(some.get("y")).clone();
+        without.andNot(phones.with("y"));
+        isNear(
+                "y without it",
+                (int) ((long) without.cardinality()
+                        * COUNT
+                        / (COUNT - phones.with("y").cardinality())),
+                .4);
     }
 }
