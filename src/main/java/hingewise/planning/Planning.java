@@ -7,6 +7,7 @@ import hingewise.decision.Planner;
 import hingewise.decision.Policy;
 import hingewise.decision.Prospect;
 import hingewise.diagnosis.Diagnosis;
+import hingewise.diagnosis.PossiblePhones;
 import hingewise.rulebook.Access;
 import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.Observation;
@@ -73,16 +74,17 @@ public final class Planning {
             Concern concern) {
         this.costs = costs;
         this.diagnosis = diagnosis;
+        PossiblePhones phones = diagnosis.possiblePhones(Planner.WORLDS, PHONES);
         this.problem = new CaseProblem(
                 rules,
                 costs,
                 diagnosis,
-                diagnosis.possiblePhones(Planner.WORLDS, PHONES),
+                phones,
                 terms.bought() ? Moments.here(diagnosis) : Moments.of(diagnosis),
                 terms,
                 allowed,
                 concern);
-        this.why = new Why(rules, diagnosis);
+        this.why = new Why(rules, diagnosis, phones);
     }
 
     /** The plan. */

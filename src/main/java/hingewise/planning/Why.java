@@ -8,12 +8,16 @@ import hingewise.rulebook.Confirmation;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.Observation;
 import hingewise.rulebook.RuleBook;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** Says in one sentence why a confirmation is proposed. */
 final class Why {
@@ -21,14 +25,22 @@ final class Why {
     private static final double LIKELY_TO_CURE = .01;
     /** What is seen after a try says why to do it only if it moves a chance as far as this. */
     private static final double LEAST_MOVED = .1;
+    /**
+     * Of the signs that are looked at together those are asked exactly, an inference each, that move a cause at least this
+     * share as far as the one that moves one farthest, both in the drawn phones.
+     */
+    private static final double NEARLY = .8;
 
     private final RuleBook rules;
     private final Diagnosis diagnosis;
+    private final PossiblePhones phones;
     private final Map<String, CauseOutlook> outlooks = new LinkedHashMap<>();
 
-    Why(RuleBook rules, Diagnosis diagnosis) {
+    /** @param phones drawn from the diagnosis */
+    Why(RuleBook rules, Diagnosis diagnosis, PossiblePhones phones) {
         this.rules = rules;
         this.diagnosis = diagnosis;
+        this.phones = phones;
     }
 
     /**
@@ -69,7 +81,7 @@ final class Why {
 
     /** @param least how far a chance must move, in 0–1 */
     private Optional<String> answer(List<Observation> looks, List<Cause> counted, EvidenceKind kind, double least) {
-        return looks.stream()
+        return farthest(looks, counted, kind).stream()
                 .flatMap(o -> counted.stream().map(c -> moved(o, c.id(), kind)))
                 .max(Comparator.comparingDouble(Moved::far))
                 .filter(m -> m.far() >= least)
@@ -80,6 +92,40 @@ final class Why {
                         percent(m.ifYes()),
                         m.by().label(),
                         percent(m.ifNo())));
+    }
+
+    /** Those that move a cause about as far as any does. */
+    private List<Observation> farthest(List<Observation> looks, List<Cause> counted, EvidenceKind kind) {
+        if (looks.size() < 2) {
+            return looks;
+        }
+        List<OptionalDouble> far =
+                looks.stream().map(o -> far(o, counted, kind)).toList();
+        double most = far.stream().mapToDouble(f -> f.orElse(0)).max().orElse(0);
+        return IntStream.range(0, looks.size())
+                .filter(i -> far.get(i).isEmpty() || far.get(i).getAsDouble() >= NEARLY * most)
+                .mapToObj(looks::get)
+                .toList();
+    }
+
+    /** How far a look moves the cause that it moves most, in the drawn phones; empty for what was answered before. */
+    private OptionalDouble far(Observation observation, List<Cause> counted, EvidenceKind kind) {
+        Optional<double[]> shows = phones.chances(observation, phones::with);
+        if (shows.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        PossiblePhones.Look look = PossiblePhones.look(observation, kind);
+        double[] said = Arrays.stream(shows.get())
+                .map(p -> p * look.ifSo() + (1 - p) * look.ifNot())
+                .toArray();
+        double all = Arrays.stream(said).sum();
+        double far = 0;
+        for (Cause cause : counted) {
+            BitSet with = phones.with(cause.id());
+            double yes = with.stream().mapToDouble(i -> said[i]).sum();
+            far = Math.max(far, Math.abs(yes / all - (with.cardinality() - yes) / (said.length - all)));
+        }
+        return OptionalDouble.of(far);
     }
 
     private Moved moved(Observation observation, String cause, EvidenceKind kind) {

@@ -3,6 +3,7 @@ package hingewise.planning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hingewise.casefile.Story;
+import hingewise.diagnosis.Diagnosis;
 import hingewise.diagnosis.Diagnostician;
 import hingewise.rulebook.EvidenceKind;
 import hingewise.rulebook.RuleBook;
@@ -26,7 +27,8 @@ class WhyTest {
                 .tryOut("press-x", Optional.empty(), Map.of("x", .95), Map.of())
                 .seenBy("press-x", "odd")
                 .book();
-        return new Why(book, new Diagnostician(book).diagnose(new Story(Rules.FAMILY).told()))
+        Diagnosis diagnosis = new Diagnostician(book).diagnose(new Story(Rules.FAMILY).told());
+        return new Why(book, diagnosis, diagnosis.possiblePhones(500, 1))
                 .of(
                         Objects.requireNonNull(book.confirmations().get("press-x")),
                         List.of(Objects.requireNonNull(book.observations().get("odd"))),
@@ -47,5 +49,27 @@ class WhyTest {
     @Test
     void aTryThatHardlyCuresAndAfterWhichLittleIsToldIsStillToldByWhatItCures() {
         assertThat(why(.002, .01)).matches(CURES);
+    }
+
+    /** Both signs are looked at together; only the one that moves y farther is asked exactly. */
+    @Test
+    void ofSignsSeenTogetherTheOneThatMovesACauseFarthestIsTold() {
+        RuleBook book = new Rules()
+                .cause("y", .3)
+                .observation("faint", .05)
+                .observation("plain", .05)
+                .sign("y", "faint", .1)
+                .sign("y", "plain", .9)
+                .tryOut("look", Optional.empty(), Map.of(), Map.of())
+                .book();
+        Diagnosis diagnosis = new Diagnostician(book).diagnose(new Story(Rules.FAMILY).told());
+        assertThat(new Why(book, diagnosis, diagnosis.possiblePhones(500, 1))
+                        .of(
+                                Objects.requireNonNull(book.confirmations().get("look")),
+                                List.copyOf(book.observations().values()),
+                                book.causesOf(Rules.FAMILY),
+                                EvidenceKind.LOOK))
+                .startsWith("y: ")
+                .contains("with \"plain\"");
     }
 }
