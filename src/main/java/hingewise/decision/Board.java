@@ -1,7 +1,6 @@
 package hingewise.decision;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -27,7 +26,7 @@ final class Board {
     /** The gates (one bit each) before each act. */
     private final long[] paths;
 
-    private final Choices choices;
+    final Choices choices;
     private final Map<Lot, Lot> lots = new HashMap<>();
     private final int figures;
     /** Room to work in: what comes of an act in each situation of a lot, in their order. */
@@ -213,14 +212,13 @@ final class Board {
         for (int i = 0; i < lot.size(); i++) {
             int result = results[i];
             int report = Move.report(result);
-            int half = lot.half(i);
             if (Move.changes(result)) {
-                double[] to = rest.half(half);
+                double[] to = rest.half(lot.half(i));
                 Sums.add(to, states.losses(Move.state(result)));
                 Sums.takeOff(to, states.losses(situations.state(lot.situation(i))));
             }
             if (report != usual) {
-                Sums.add(sums[report].half(half), states.losses(Move.state(result)));
+                Sums.add(sums[report].half(lot.half(i)), states.losses(Move.state(result)));
             }
         }
         for (Sums other : sums) {

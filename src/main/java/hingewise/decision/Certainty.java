@@ -26,9 +26,14 @@ final class Certainty {
     private double[] known = {};
 
     Certainty(Problem problem) {
+        this(problem, new States(problem), new Choices(problem));
+    }
+
+    /** With states and choices of the same problem of which some may be known already. */
+    Certainty(Problem problem, States states, Choices choices) {
         this.problem = problem;
-        this.states = new States(problem);
-        this.choices = new Choices(problem);
+        this.states = states;
+        this.choices = choices;
         this.tries = problem.acts().stream().filter(a -> !a.cures().isEmpty()).toArray(Act[]::new);
         this.cures = new long[tries.length];
         this.paths = new long[tries.length];

@@ -30,9 +30,10 @@ final class Choice {
     Choice(Problem problem, long open) {
         boolean opened = problem.endsUnopened(open);
         this.endings = problem.endings().size();
-        this.opening = problem.endings().stream()
-                .mapToDouble(e -> problem.opening(e.opens() & ~open))
-                .toArray();
+        this.opening = new double[endings];
+        for (int e = 0; e < endings; e++) {
+            opening[e] = problem.opening(problem.endings().get(e).opens() & ~open);
+        }
         this.all = where(e -> !(opened && problem.endings().get(e).unopened()));
         int[] some = IntStream.of(all).filter(e -> !carefree(problem, e)).toArray();
         this.concerned = some.length == 0 ? all : some;

@@ -32,10 +32,11 @@ final class Move {
     /** By situation; 0 if it is not reckoned yet. */
     private int[] results = {};
 
-    /** A look and the worlds in which it reports. */
-    private record Reader(int sign, boolean answer, BitSet ifShown, BitSet ifNot) {
-        boolean reports(Worlds worlds, int world, long state) {
-            return (worlds.shows(sign, world, state) ? ifShown : ifNot).get(world);
+    /** A look, what its sign shows by and the worlds in which it reports. */
+    private record Reader(int sign, boolean answer, long[] showing, BitSet otherwise, BitSet ifShown, BitSet ifNot) {
+        boolean reports(int world, long state) {
+            boolean shows = (state & showing[world]) != 0 || otherwise.get(world);
+            return (shows ? ifShown : ifNot).get(world);
         }
     }
 
@@ -52,7 +53,13 @@ final class Move {
     }
 
     private Reader reader(Look look, boolean answer) {
-        return new Reader(look.sign(), answer, board.dice.ifShown(look), board.dice.ifNot(look));
+        return new Reader(
+                look.sign(),
+                answer,
+                board.worlds.showing(look.sign()),
+                board.worlds.otherwise(look.sign()),
+                board.dice.ifShown(look),
+                board.dice.ifNot(look));
     }
 
     private int[] outermostFirst(long gates, int gate) {
@@ -114,7 +121,7 @@ final class Move {
 
     private boolean isDone(int world, long state) {
         for (Reader need : needs) {
-            if (need.reports(board.worlds, world, state) != need.answer()) {
+            if (need.reports(world, state) != need.answer()) {
                 return false;
             }
         }
@@ -132,7 +139,7 @@ final class Move {
     private int report(int world, long state) {
         int report = 1;
         for (Reader look : looks) {
-            report = 2 * report + (look.reports(board.worlds, world, state) ? 1 : 0);
+            report = 2 * report + (look.reports(world, state) ? 1 : 0);
         }
         return report;
     }

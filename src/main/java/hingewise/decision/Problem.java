@@ -52,7 +52,9 @@ public record Problem(
             concern += leftover.get(Long.numberOfTrailingZeros(rest));
         }
         double loss = ending.cost() + ending.concern() * concern;
-        for (Ending.Loss off : ending.losses()) {
+        // By number: this is asked so often that an iterator for each time would be felt.
+        for (int i = 0; i < ending.losses().size(); i++) {
+            Ending.Loss off = ending.losses().get(i);
             loss += (state & off.causes()) == 0 ? 0 : off.amount();
         }
         return loss;

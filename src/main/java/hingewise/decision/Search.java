@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Looks ahead in the worlds of a board. At the end of what is looked at, simple orders are followed to their end, by
- * saving for its cost and by saving less cost, each stopping where stopping turns out best; what they cost can be had, so
- * the better of them bounds the optimum from above (a rollout: Bertsekas, Tsitsiklis and Wu 1997, Journal of Heuristics
- * 3:245-262). All figures are sums over the worlds of a lot.
+ * Looks ahead in the worlds of a board. Simple orders are followed to their end, by saving for its cost and by saving less
+ * cost, each stopping where stopping turns out best; what they cost can be had, so the better of them bounds the optimum
+ * from above (a rollout: Bertsekas, Tsitsiklis and Wu 1997, Journal of Heuristics 3:245-262). All figures are sums over
+ * the worlds of a lot.
  */
 final class Search {
-    /** How many acts are looked at in each lot, by how far it is from the first. */
-    private static final int[] BREADTH = {3};
+    /** How many acts are tried after each report of one that is followed further. */
+    private static final int BREADTH = 3;
     /** How far the simple orders are followed. */
     private static final int LENGTH = 8;
     /** A smaller share of what a case costs may well be chance. */
@@ -37,12 +37,25 @@ final class Search {
 
     /** What following the best of the simple orders costs. */
     double simply(Lot lot) {
-        return value(lot, board.end(lot), BREADTH.length);
+        return simply(lot, board.end(lot));
     }
 
     /** The same when an act is done first. */
-    double simplyAfter(Lot lot, int act) {
-        return after(lot, act, BREADTH.length);
+    double after(Lot lot, int act) {
+        return afterwards(lot, act, this::simply);
+    }
+
+    /** The same where after each report every promising act is tried as the next. */
+    double further(Lot lot, int act) {
+        return afterwards(lot, act, (next, end) -> {
+            double best = simply(next, end);
+            if (next.size() >= FEWEST) {
+                for (int second : promising(savings(next, end))) {
+                    best = Math.min(best, after(next, second));
+                }
+            }
+            return best;
+        });
     }
 
     /** What each act that can still be done saves and costs in a lot. */
@@ -67,8 +80,7 @@ final class Search {
         return savings;
     }
 
-    /** The best found cost of going on with a lot, stopping included. */
-    private double value(Lot lot, double stop, int depth) {
+    private double simply(Lot lot, double stop) {
         if (lot.size() < FEWEST || (candidates & ~lot.done()) == 0) {
             return stop;
         }
@@ -80,17 +92,7 @@ final class Search {
         if (board.leavesAllBehind(lot)) {
             best = Math.min(best, towards(lot, stop, LENGTH));
         }
-        if (depth < BREADTH.length) {
-            for (int a : promising(savings, BREADTH[depth])) {
-                best = Math.min(best, after(lot, a, depth + 1));
-            }
-        }
         return best;
-    }
-
-    /** The best found cost of doing an act and then going on. */
-    double after(Lot lot, int act, int depth) {
-        return afterwards(lot, act, (next, end) -> value(next, end, depth));
     }
 
     /**
@@ -99,8 +101,8 @@ final class Search {
      */
     double afterBoth(Lot lot, int act, int second) {
         return afterwards(lot, act, (next, end) -> {
-            double alone = value(next, end, BREADTH.length);
-            return next.size() < FEWEST ? alone : Math.min(alone, simplyAfter(next, second));
+            double alone = simply(next, end);
+            return next.size() < FEWEST ? alone : Math.min(alone, after(next, second));
         });
     }
 
@@ -155,11 +157,11 @@ final class Search {
     }
 
     /** The acts that come first in any of the orders. */
-    private List<Integer> promising(List<Saving> savings, int most) {
+    private List<Integer> promising(List<Saving> savings) {
         List<Saving> left = new ArrayList<>(savings);
         Set<Integer> picked = new LinkedHashSet<>();
         boolean found = true;
-        while (found && picked.size() < most) {
+        while (found && picked.size() < BREADTH) {
             found = false;
             for (Order order : Order.values()) {
                 int act = order.first(board.problem, left);

@@ -35,7 +35,13 @@ public final class Worlds {
         return present[world];
     }
 
-    boolean shows(int sign, int world, long state) {
-        return (state & showing[sign][world]) != 0 || otherwise.get(sign).get(world);
+    /** The causes that show a sign if they are there (one bit each), by world; not to be changed. */
+    long[] showing(int sign) {
+        return showing[sign];
+    }
+
+    /** The worlds in which a sign shows for another reason; not to be changed. */
+    BitSet otherwise(int sign) {
+        return otherwise.get(sign);
     }
 }
