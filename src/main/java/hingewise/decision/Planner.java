@@ -20,7 +20,7 @@ public final class Planner {
 
     /** Acts that are paired with each other. */
     private static final int PAIRED = 12;
-    /** Acts with which it is reckoned what the whole case costs. */
+    /** Acts with which it is reckoned what the whole case costs: those that save most with one other after them. */
     private static final int FOLLOWED = 8;
     /** Worlds in which it is reckoned what knowing everything would save. */
     private static final int KNOWN = 512;
@@ -130,7 +130,7 @@ public final class Planner {
         Search search = search(picked, scale);
         Map<Integer, Pair> pairs = new HashMap<>();
         paired.forEach(s -> pairs.put(s.act(), pair(search, s, paired, SYNERGY * scale * now.size())));
-        Map<Integer, Double> whole = whole(search, paired);
+        Map<Integer, Double> whole = whole(search, paired, pairs);
         savingMoreThanBest(whole, paired)
                 .forEach((act, next) -> whole.merge(act, search.afterBoth(now, act, next), Math::min));
         double n = now.size();
@@ -177,17 +177,19 @@ public final class Planner {
         return new Search(board, acts & all, scale);
     }
 
-    /** What the whole case costs with the acts with which it costs least. */
-    private Map<Integer, Double> whole(Search search, List<Saving> paired) {
-        Map<Integer, Double> after = new HashMap<>();
-        paired.forEach(s -> after.put(s.act(), Saving.coarse(search.after(now, s.act()))));
-        double least = after.values().stream().mapToDouble(a -> a).min().orElse(0);
-        return after.entrySet().stream()
-                .sorted(Map.Entry.<Integer, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+    /** What the whole case costs with the acts that save most with one other after them. */
+    private Map<Integer, Double> whole(Search search, List<Saving> paired, Map<Integer, Pair> pairs) {
+        Map<Integer, Double> whole = new HashMap<>();
+        paired.stream()
+                .map(Saving::act)
+                .sorted(Comparator.comparingDouble((Integer a) ->
+                                -Saving.coarse(pairs.getOrDefault(a, Pair.NONE).withAny()))
+                        .thenComparing(a -> a))
                 .limit(FOLLOWED)
-                .collect(Collectors.toMap(
-                        Map.Entry::getKey,
-                        a -> a.getValue() <= least * (1 + FURTHER) ? search.further(now, a.getKey()) : a.getValue()));
+                .forEach(a -> whole.put(a, search.after(now, a)));
+        double least = whole.values().stream().mapToDouble(w -> w).min().orElse(0);
+        whole.replaceAll((a, simply) -> simply <= least * (1 + FURTHER) ? search.further(now, a) : simply);
+        return whole;
     }
 
     /** Of acts that were followed those that save more by themselves than the one with which the case costs least; that one. */

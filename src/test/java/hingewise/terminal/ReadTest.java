@@ -73,9 +73,7 @@ class ReadTest {
     void mistakesInExamplesAreToldWhereTextsAreReadOrRulesChecked() throws IOException {
         Path rules = Files.createDirectory(folder.resolve("rules"));
         Files.copy(Path.of(Ran.SMALL_RULES, "book.yaml"), rules.resolve("book.yaml"));
-        Files.writeString(
-                rules.resolve("words.yaml"),
-                """
+        Files.writeString(rules.resolve("words.yaml"), """
                 format: 1
                 languages:
                   en:
@@ -87,9 +85,7 @@ class ReadTest {
                     source: invented
                 """);
         Path examples = Files.createDirectory(rules.resolve("examples")).resolve("own.yaml");
-        Files.writeString(
-                examples,
-                """
+        Files.writeString(examples, """
                 format: 1
                 examples:
                   own:
