@@ -1,7 +1,5 @@
 package hingewise.decision;
 
-import java.util.Arrays;
-
 /**
  * What each decision costs, summed over the two halves of some worlds; in each half the last figure is how many worlds
  * those are. Halves and states are arrays of one length that are walked together: that is the work most often done.
@@ -33,11 +31,6 @@ final class Sums {
         double[] all = first.clone();
         add(all, second);
         return all;
-    }
-
-    void clear() {
-        Arrays.fill(first, 0);
-        Arrays.fill(second, 0);
     }
 
     void takeOff(Sums other) {
