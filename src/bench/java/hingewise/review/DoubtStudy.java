@@ -88,7 +88,7 @@ public final class DoubtStudy {
     private static List<Appraisal> appraised(RuleBook rules, RuleBook thinking, List<Row> rows) {
         Shop shop = ShopReader.readShipped(rules).shop().orElseThrow();
         PriceBook prices = PriceBookReader.readShipped(rules).priceBook().orElseThrow();
-        ListingClaims reader = new ListingClaims(rules, Readers.of(RuleFiles.SHIPPED, rules));
+        ListingClaims reader = new ListingClaims(rules, Readers.of(RuleFiles.SHIPPED, rules, () -> {}));
         AssessedAppraiser appraiser = new AssessedAppraiser(thinking, prices, shop);
         return rows.stream()
                 .map(row -> {

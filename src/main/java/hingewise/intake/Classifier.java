@@ -1,25 +1,22 @@
 package hingewise.intake;
 
+import hingewise.intake.Training.Lesson;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * How likely words are to make each of many claims, learned from examples: for each claim a logistic regression of its
- * own, against all examples that do not make it. The weights are found by stochastic gradient descent whose steps shrink
- * with what each weight has moved (AdaGrad: Duchi, Hazan & Singer 2011, JMLR 12:2121-2159). The same examples and seed
- * give the same weights.
+ * How likely words are to make each of many claims, learned from examples: the mean of what a few networks make of them,
+ * each taught on its own, in logarithms of odds. The same examples and seed give the same.
  */
 final class Classifier {
     /**
@@ -30,46 +27,21 @@ final class Classifier {
      */
     record Example(Set<String> features, Set<String> claims) {}
 
-    /** An example with numbers for names, in rising order. */
-    private record Lesson(int[] features, int[] claims) {
-        /** The same with the features that are kept, under their new numbers. */
-        Lesson keeping(int[] kept) {
-            return new Lesson(
-                    Arrays.stream(features)
-                            .map(f -> kept[f])
-                            .filter(f -> f != RARELY_SEEN)
-                            .sorted()
-                            .toArray(),
-                    claims);
-        }
-    }
-
-    private static final int ROUNDS = 5;
-    private static final double STEP = 1;
-    /** Before anything is learned each claim is as rare as this, in logarithms of odds. */
-    private static final float RARE = -3;
-    /** A claim that an example does not make, and that has lower odds there, needs no lesson. */
-    private static final float CLEARLY_NOT = -3;
-    /** A weight's first steps are kept short as if it had moved by this already. */
-    private static final float MOVED = .1f;
     /** A feature of fewer examples tells nothing that could be learned. */
-    private static final int FEWEST = 5;
+    private static final int FEWEST = 6;
 
     private static final int RARELY_SEEN = -1;
-    /** So that several cores can learn at once. */
-    private static final int SHARES = 4;
+    /** Networks that are taught by chance otherwise err otherwise, and less together. */
+    private static final int NETWORKS = 2;
 
     private final List<String> claims;
     private final Map<String, Integer> features;
-    private final float[] bases;
-    /** By feature, then by claim. */
-    private final float[][] weights;
+    private final List<Network> networks;
 
-    private Classifier(List<String> claims, Map<String, Integer> features, float[] bases, float[][] weights) {
-        this.claims = claims;
-        this.features = features;
-        this.bases = bases;
-        this.weights = weights;
+    private Classifier(List<String> claims, Map<String, Integer> features, List<Network> networks) {
+        this.claims = List.copyOf(claims);
+        this.features = Map.copyOf(features);
+        this.networks = List.copyOf(networks);
     }
 
     /**
@@ -93,12 +65,12 @@ final class Classifier {
         }
         String[] names = new String[claims.size()];
         claims.forEach((name, n) -> names[n] = name);
-        float[] bases = new float[names.length];
-        Arrays.fill(bases, RARE);
-        Classifier classifier =
-                new Classifier(List.of(names), features, bases, new float[features.size()][names.length]);
-        classifier.learn(all.stream().map(lesson -> lesson.keeping(kept)).toList(), seed);
-        return classifier;
+        List<Lesson> lessons = all.stream().map(lesson -> keeping(lesson, kept)).toList();
+        List<Network> networks = IntStream.range(0, NETWORKS)
+                .parallel()
+                .mapToObj(n -> Training.taught(lessons, features.size(), names.length, seed + n))
+                .toList();
+        return new Classifier(List.of(names), features, networks);
     }
 
     /** What {@link #pack} has packed. */
@@ -106,13 +78,14 @@ final class Classifier {
         List<String> claims = in.names();
         List<String> names = in.names();
         Map<String, Integer> features = new HashMap<>(2 * names.size());
-        float[] bases = in.numbers();
-        float[][] weights = new float[names.size()][];
-        for (int f = 0; f < weights.length; f++) {
+        for (int f = 0; f < names.size(); f++) {
             features.put(names.get(f), f);
-            weights[f] = in.numbers();
         }
-        return new Classifier(List.copyOf(claims), features, bases, weights);
+        List<Network> networks = new ArrayList<>();
+        for (int n = 0; n < NETWORKS; n++) {
+            networks.add(Network.unpacked(in));
+        }
+        return new Classifier(claims, features, networks);
     }
 
     void pack(Packer out) throws IOException {
@@ -120,10 +93,20 @@ final class Classifier {
         out.names(features.keySet().stream()
                 .sorted(Comparator.comparing(features::get))
                 .toList());
-        out.numbers(bases);
-        for (float[] of : weights) {
-            out.numbers(of);
+        for (Network network : networks) {
+            network.pack(out);
         }
+    }
+
+    /** A lesson with the features that are kept, under their new numbers. */
+    private static Lesson keeping(Lesson lesson, int[] kept) {
+        return new Lesson(
+                Arrays.stream(lesson.features())
+                        .map(f -> kept[f])
+                        .filter(f -> f != RARELY_SEEN)
+                        .sorted()
+                        .toArray(),
+                lesson.claims());
     }
 
     /** Numbers for names, in rising order; a new name takes the next number. */
@@ -132,69 +115,6 @@ final class Classifier {
                 .mapToInt(n -> numbers.computeIfAbsent(n, k -> numbers.size()))
                 .sorted()
                 .toArray();
-    }
-
-    /** No claim is learned by way of another, so that they can be shared out. */
-    private void learn(List<Lesson> lessons, long seed) {
-        IntStream.range(0, SHARES).parallel().forEach(s -> {
-            int from = claims.size() * s / SHARES;
-            int to = claims.size() * (s + 1) / SHARES;
-            learn(lessons, new Random(seed), from, to);
-        });
-    }
-
-    private void learn(List<Lesson> lessons, Random random, int from, int to) {
-        float[] movedBases = new float[to - from];
-        Arrays.fill(movedBases, 1);
-        float[][] moved = new float[weights.length][to - from];
-        for (float[] of : moved) {
-            Arrays.fill(of, MOVED);
-        }
-        float[] odds = new float[to - from];
-        List<Lesson> order = new ArrayList<>(lessons);
-        for (int round = 0; round < ROUNDS; round++) {
-            for (int i = order.size(); i > 1; i--) {
-                Collections.swap(order, i - 1, random.nextInt(i));
-            }
-            for (Lesson lesson : order) {
-                float each = each(lesson.features());
-                odds(lesson.features(), each, from, odds);
-                for (int c = 0; c < odds.length; c++) {
-                    boolean made = Arrays.binarySearch(lesson.claims(), from + c) >= 0;
-                    if (made || odds[c] > CLEARLY_NOT) {
-                        double error = chance(odds[c]) - (made ? 1 : 0);
-                        bases[from + c] -= step(movedBases, c, error);
-                        for (int f : lesson.features()) {
-                            weights[f][from + c] -= step(moved[f], c, error * each);
-                        }
-                    }
-                }
-            }
-        }
-    }
-
-    private static float step(float[] moved, int c, double slope) {
-        moved[c] += (float) (slope * slope);
-        return (float) (STEP * slope / Math.sqrt(moved[c]));
-    }
-
-    /** What one feature counts, so that long sentences do not weigh more than short ones. */
-    private static float each(int[] features) {
-        return (float) (1 / Math.sqrt(Math.max(1, features.length)));
-    }
-
-    /** The logarithms of the odds of as many claims as there is room for, from this one on. */
-    private void odds(int[] present, float each, int from, float[] odds) {
-        Arrays.fill(odds, 0);
-        for (int f : present) {
-            float[] of = weights[f];
-            for (int c = 0; c < odds.length; c++) {
-                odds[c] += of[from + c];
-            }
-        }
-        for (int c = 0; c < odds.length; c++) {
-            odds[c] = bases[from + c] + each * odds[c];
-        }
     }
 
     private static double chance(double odds) {
@@ -209,8 +129,13 @@ final class Classifier {
                 .mapToInt(f -> f)
                 .sorted()
                 .toArray();
-        float[] odds = new float[bases.length];
-        odds(known, each(known), 0, odds);
+        double[] odds = new double[claims.size()];
+        for (Network network : networks) {
+            float[] of = network.odds(known);
+            for (int c = 0; c < odds.length; c++) {
+                odds[c] += of[c] / NETWORKS;
+            }
+        }
         Map<String, Double> chances = new HashMap<>();
         for (int c = 0; c < odds.length; c++) {
             chances.put(claims.get(c), chance(odds[c]));

@@ -1,5 +1,7 @@
 package hingewise.intake;
 
+import java.util.List;
+
 /**
  * A claim found in a text.
  *
@@ -12,19 +14,31 @@ package hingewise.intake;
 record Found(String about, boolean yes, double certainty, int terms, int start, int end, Evidence evidence) {
     /**
      * @param phrase that was met, as it is written; empty when examples alone speak for it
-     * @param part whether it names a part of the phone, which was met
-     * @param words how many words of the text meet it
+     * @param part whether it names a part of the phone, which was met; or whether the words that were heard name one
+     * @param words how many words of the text meet it, or were heard
+     * @param silent whether the words that were heard seem to claim nothing of this phone
      * @param scattered whether these stand in several clauses
      * @param turned whether words outside the clause settle the answer, such as a "no" behind a question
      * @param hearing what the examples make of the words around it
      */
-    record Evidence(String phrase, boolean part, int words, boolean scattered, boolean turned, Hearing hearing) {
+    record Evidence(
+            String phrase,
+            boolean part,
+            int words,
+            boolean silent,
+            boolean scattered,
+            boolean turned,
+            Hearing hearing) {
         boolean byPhrase() {
             return !phrase.isEmpty();
         }
 
         double chance() {
             return hearing.chance();
+        }
+
+        double sentence() {
+            return hearing.sentence();
         }
 
         double rival() {
@@ -36,29 +50,51 @@ record Found(String about, boolean yes, double certainty, int terms, int start, 
      * What the examples make of words: chances, in 0–1.
      *
      * @param chance that they make the claim or, where other words settle the answer, that they speak of its question
+     * @param sentence that their whole sentence makes it
      * @param rival that they make the likeliest claim about something else
      */
-    record Hearing(double chance, double rival) {
-        static final Hearing NONE = new Hearing(0, 0);
+    record Hearing(double chance, double sentence, double rival) {
+        static final Hearing NONE = new Hearing(0, 0, 0);
     }
 
     /** A claim that no phrase makes. */
-    static Found heard(String about, boolean yes, double certainty, int start, int end, Hearing hearing) {
-        return new Found(about, yes, certainty, 0, start, end, new Evidence("", false, 0, false, false, hearing));
+    static Found heard(String about, boolean yes, SentenceReader.Told told, Hearing hearing) {
+        List<Word> words = told.words();
+        return new Found(
+                about,
+                yes,
+                told.certainty(),
+                0,
+                words.get(0).start(),
+                words.get(words.size() - 1).end(),
+                new Evidence("", told.part(), words.size(), told.silent(), false, false, hearing));
     }
 
     Found weighed(Hearing hearing) {
         return with(
                 terms,
                 new Evidence(
-                        evidence.phrase, evidence.part, evidence.words, evidence.scattered, evidence.turned, hearing));
+                        evidence.phrase,
+                        evidence.part,
+                        evidence.words,
+                        evidence.silent,
+                        evidence.scattered,
+                        evidence.turned,
+                        hearing));
     }
 
     /** The same claim as one whose words stand in several clauses, which gives way to any other. */
     Found spread() {
         return with(
                 0,
-                new Evidence(evidence.phrase, evidence.part, evidence.words, true, evidence.turned, evidence.hearing));
+                new Evidence(
+                        evidence.phrase,
+                        evidence.part,
+                        evidence.words,
+                        evidence.silent,
+                        true,
+                        evidence.turned,
+                        evidence.hearing));
     }
 
     private Found with(int of, Evidence other) {

@@ -41,31 +41,32 @@ final class Hearer {
     List<Found> weighed(Sentence sentence, SentenceReader.Read read) {
         Map<List<Word>, Stretch> stretches = new HashMap<>();
         List<Stretch> around = new ArrayList<>();
-        around.add(stretches.computeIfAbsent(sentence.words(), Stretch::new));
+        Stretch whole = stretches.computeIfAbsent(sentence.words(), Stretch::new);
+        around.add(whole);
         for (Clause c : sentence.clauses()) {
             around.add(stretches.computeIfAbsent(c.words(), Stretch::new));
         }
         List<Found> found = new ArrayList<>();
-        read.found().forEach(f -> found.add(weighed(f, around)));
+        read.found().forEach(f -> found.add(weighed(f, around, whole)));
         for (SentenceReader.Told told : read.told()) {
-            found.addAll(heard(told, stretches.computeIfAbsent(told.words(), Stretch::new)));
+            found.addAll(heard(told, stretches.computeIfAbsent(told.words(), Stretch::new), whole));
         }
         return found;
     }
 
-    private Found weighed(Found found, List<Stretch> around) {
+    private Found weighed(Found found, List<Stretch> around, Stretch whole) {
         Set<String> own = kin.getOrDefault(found.about(), Set.of(found.about()));
         return around.stream()
                 .filter(s -> s.holds(found))
                 .map(s -> kin.containsKey(found.about()) || found.evidence().turned()
-                        ? s.spoken(own)
-                        : s.hearing(own, found.yes()))
+                        ? s.spoken(own, whole)
+                        : s.hearing(own, found.yes(), whole))
                 .max(Comparator.comparingDouble(Found.Hearing::chance))
                 .map(found::weighed)
                 .orElse(found);
     }
 
-    private List<Found> heard(SentenceReader.Told told, Stretch stretch) {
+    private List<Found> heard(SentenceReader.Told told, Stretch stretch, Stretch whole) {
         List<Found> heard = new ArrayList<>();
         for (String name : stretch.likeliest) {
             if (stretch.chances.getOrDefault(name, 0.0) < LEAST) {
@@ -74,12 +75,7 @@ final class Hearer {
             Claim claim = Claim.named(name);
             if (!told.past() || past.contains(claim.about())) {
                 heard.add(Found.heard(
-                        claim.about(),
-                        claim.yes(),
-                        told.certainty(),
-                        stretch.start(),
-                        stretch.end(),
-                        stretch.hearing(Set.of(claim.about()), claim.yes())));
+                        claim.about(), claim.yes(), told, stretch.hearing(Set.of(claim.about()), claim.yes(), whole)));
             }
         }
         return heard;
@@ -89,13 +85,14 @@ final class Hearer {
     private final class Stretch {
         private final List<Word> words;
         private final Map<String, Double> chances;
-        /** The names of the claims, the likeliest first. */
+        /** The names of the claims that have a chance, the likeliest first. */
         private final List<String> likeliest;
 
         Stretch(List<Word> words) {
             this.words = words;
             this.chances = classifier.chances(features.of(words));
             this.likeliest = chances.keySet().stream()
+                    .filter(name -> chances.getOrDefault(name, 0.0) >= Marks.SUREST)
                     .sorted(Comparator.comparing(chances::get, Comparator.reverseOrder()))
                     .toList();
         }
@@ -119,13 +116,17 @@ final class Hearer {
                     .orElse(0);
         }
 
-        Found.Hearing hearing(Set<String> own, boolean yes) {
-            return new Found.Hearing(chance(own, yes), rival(own));
+        Found.Hearing hearing(Set<String> own, boolean yes, Stretch whole) {
+            return new Found.Hearing(chance(own, yes), whole.chance(own, yes), rival(own));
         }
 
         /** Where the answer is settled elsewhere, the words can but speak of the question. */
-        Found.Hearing spoken(Set<String> own) {
-            return new Found.Hearing(Math.max(chance(own, true), chance(own, false)), rival(own));
+        Found.Hearing spoken(Set<String> own, Stretch whole) {
+            return new Found.Hearing(spoken(own), whole.spoken(own), rival(own));
+        }
+
+        private double spoken(Set<String> own) {
+            return Math.max(chance(own, true), chance(own, false));
         }
 
         /** The highest chance of a claim about something else. */

@@ -3,22 +3,33 @@ package hingewise.intake;
 import hingewise.rulebook.Examples;
 import hingewise.rulebook.RuleBook;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** What the examples of a rule book teach: for each language how likely words are to make each claim. */
 public final class Learned {
     /** Changes whenever something else is learned from the same rule book, or is kept otherwise. */
-    public static final String KIND = "logistic regressions 1";
+    public static final String KIND = "networks 1";
 
     private static final String YES = "=yes";
     private static final String NO = "=no";
     /** Any would do; it is kept so that the same rule book reads alike every time. */
     private static final long SEED = 1;
+    /** So many of the sentences are learned joined to another as well. */
+    private static final double JOINED = .3;
+
+    private static final List<String> JOINTS = List.of(", ", "; ", ". ");
 
     private final Map<String, Classifier> classifiers;
 
@@ -37,20 +48,42 @@ public final class Learned {
         }
     }
 
-    /** Learns from examples, which takes a few seconds. The same rule book and examples teach the same. */
+    /** Learns from examples, which takes up to a minute. The same lessons teach the same. */
     public static Learned from(RuleBook rules, List<Examples> examples) {
         Map<String, Classifier> classifiers = new LinkedHashMap<>();
-        new Languages(rules).readers().forEach((language, reader) -> {
-            List<Examples> own =
-                    examples.stream().filter(e -> e.language().equals(language)).toList();
-            classifiers.put(
-                    language,
-                    Classifier.taught(
-                            claims(own).entrySet().stream()
-                                    .map(c -> new Classifier.Example(reader.features(c.getKey()), c.getValue())),
-                            SEED));
-        });
+        new Languages(rules)
+                .readers()
+                .forEach((language, reader) ->
+                        classifiers.put(language, Classifier.taught(lessons(language, reader, examples), SEED)));
         return new Learned(classifiers);
+    }
+
+    /** A digest of all that is learned from: another rule book may hold the same lessons. */
+    public static String digest(RuleBook rules, List<Examples> examples) {
+        MessageDigest digest = sha256();
+        new Languages(rules).readers().forEach((language, reader) -> {
+            digest.update(language.getBytes(StandardCharsets.UTF_8));
+            lessons(language, reader, examples)
+                    .forEach(e -> digest.update(
+                            (String.join("\n", e.features()) + "\n\n" + String.join("\n", e.claims()) + "\n\n\n")
+                                    .getBytes(StandardCharsets.UTF_8)));
+        });
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    private static Stream<Classifier.Example> lessons(String language, LanguageReader reader, List<Examples> examples) {
+        List<Examples> own =
+                examples.stream().filter(e -> e.language().equals(language)).toList();
+        return together(claims(own)).entrySet().stream()
+                .map(c -> new Classifier.Example(reader.features(c.getKey()), c.getValue()));
     }
 
     /** The claims of each sentence; one that stands under several observations makes them all. */
@@ -64,6 +97,21 @@ public final class Learned {
             e.silent().forEach(s -> claims.computeIfAbsent(s, k -> new TreeSet<>()));
         }
         return claims;
+    }
+
+    /** With some sentences joined to others: what two sentences claim they claim together. */
+    private static Map<String, Set<String>> together(Map<String, Set<String>> claims) {
+        Map<String, Set<String>> together = new LinkedHashMap<>(claims);
+        List<String> sentences = new ArrayList<>(claims.keySet());
+        Random random = new Random(SEED);
+        for (int n = 0; n < JOINED * sentences.size(); n++) {
+            String one = sentences.get(random.nextInt(sentences.size()));
+            String other = sentences.get(random.nextInt(sentences.size()));
+            Set<String> both = new TreeSet<>(Objects.requireNonNull(claims.get(one)));
+            both.addAll(Objects.requireNonNull(claims.get(other)));
+            together.put(one + JOINTS.get(random.nextInt(JOINTS.size())) + other, both);
+        }
+        return together;
     }
 
     private static void add(Map<String, Set<String>> claims, String sentence, Claim claim) {

@@ -20,8 +20,8 @@ import java.util.Set;
 public final class ListingReader {
     private static final Comparator<Found> FIRMER =
             Comparator.comparingInt(Found::terms).thenComparingDouble(Found::certainty);
-    /** Chances within a tenth are as good. */
-    private static final double AS_LIKELY = 10;
+    /** Chances within a fiftieth are as good. */
+    private static final double AS_LIKELY = 50;
     /** Of words that are as firm, those are quoted that make the claim likeliest, and of these the fewest. */
     private static final Comparator<Found> TELLING = FIRMER.thenComparingLong(
                     f -> Math.round(AS_LIKELY * f.evidence().chance()))
@@ -184,22 +184,21 @@ public final class ListingReader {
         List<Claim> sides = new ArrayList<>();
         for (boolean yes : new boolean[] {true, false}) {
             List<Found> agreeing = found.stream().filter(f -> f.yes() == yes).toList();
-            agreeing.stream().max(TELLING).ifPresent(f -> sides.add(new Claim(f, trust(agreeing, trust))));
+            List<Found> opposing = found.stream().filter(f -> f.yes() != yes).toList();
+            agreeing.stream().max(TELLING).ifPresent(f -> sides.add(new Claim(f, trust(agreeing, opposing, trust))));
         }
         return firmest(sides);
     }
 
     /**
-     * What only hints at an answer is in no example, since it settles nothing by itself. It looks less likely by them than
-     * it is, and is trusted as if only two in a row were as doubtful. Nor is what other words turn or answer: there the
-     * examples cannot speak against a phrase.
+     * What only hints at an answer is in no example, since it settles nothing by itself; nor is what other words turn or
+     * answer. Both look less likely by the examples than they are, and are trusted as if only two in a row were as
+     * doubtful.
      */
-    private double trust(List<Found> agreeing, Optional<Trust> trust) {
-        double trusted = trust.map(t -> t.of(Marks.of(agreeing))).orElse(1.0);
-        if (agreeing.stream().anyMatch(f -> f.evidence().turned())) {
-            return Math.max(trusted, trust.map(Trust::least).orElse(0.0));
-        }
-        return rules.hints().containsKey(agreeing.get(0).about()) ? Math.sqrt(trusted) : trusted;
+    private double trust(List<Found> agreeing, List<Found> opposing, Optional<Trust> trust) {
+        double trusted = trust.map(t -> t.of(Marks.of(agreeing, opposing))).orElse(1.0);
+        boolean hint = rules.hints().containsKey(agreeing.get(0).about());
+        return hint || agreeing.stream().anyMatch(f -> f.evidence().turned()) ? Math.sqrt(trusted) : trusted;
     }
 
     /** The side that is trusted more; neither when phrases say the one as firmly as the other. */

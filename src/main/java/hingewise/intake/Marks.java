@@ -1,20 +1,23 @@
 package hingewise.intake;
 
 import hingewise.rulebook.Trust.Mark;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What speaks for and against claims that agree. */
 final class Marks {
     private static final int SEVERAL = 3;
     private static final int MOST_HEARD = 3;
     /** Surer than this, either way, examples cannot make it. */
-    private static final double SUREST = .005;
+    static final double SUREST = .005;
 
     private Marks() {}
 
-    static Map<Mark, Double> of(List<Found> agreeing) {
+    /** @param opposing those that claim the opposite */
+    static Map<Mark, Double> of(List<Found> agreeing, List<Found> opposing) {
         List<Found.Evidence> all = agreeing.stream().map(Found::evidence).toList();
         List<Found.Evidence> phrases =
                 all.stream().filter(Found.Evidence::byPhrase).toList();
@@ -27,14 +30,28 @@ final class Marks {
         marks.put(Mark.SEVERAL_WORDS, one(phrases.stream().anyMatch(e -> e.words() >= SEVERAL)));
         marks.put(Mark.SCATTERED, one(!phrases.isEmpty() && phrases.stream().allMatch(Found.Evidence::scattered)));
         marks.put(Mark.CHANCE, chance);
-        marks.put(Mark.CHANCE_BESIDE_PHRASE, phrases.isEmpty() ? 0 : chance);
-        marks.put(
-                Mark.MEAN_CHANCE,
-                odds(all.stream().mapToDouble(Found.Evidence::chance).average().orElse(0)));
         marks.put(
                 Mark.RIVAL,
                 odds(all.stream().mapToDouble(Found.Evidence::rival).min().orElse(0)));
         marks.put(Mark.HEARD, Math.min(MOST_HEARD, (double) all.size() - phrases.size()));
+        marks.put(
+                Mark.OPPOSITE,
+                odds(opposing.stream()
+                        .mapToDouble(f -> f.evidence().chance())
+                        .max()
+                        .orElse(0)));
+        marks.put(
+                Mark.SENTENCE,
+                odds(all.stream().mapToDouble(Found.Evidence::sentence).max().orElse(0)));
+        boolean alone = phrases.isEmpty();
+        marks.put(Mark.SILENT, one(alone && all.stream().allMatch(Found.Evidence::silent)));
+        Optional<Found.Evidence> clearest = all.stream().max(Comparator.comparingDouble(Found.Evidence::chance));
+        marks.put(
+                Mark.HEARD_PART,
+                one(alone && clearest.filter(Found.Evidence::part).isPresent()));
+        marks.put(
+                Mark.HEARD_WORDS,
+                alone ? Math.log(clearest.map(Found.Evidence::words).orElse(1)) : 0);
         return marks;
     }
 

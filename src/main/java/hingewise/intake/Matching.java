@@ -104,6 +104,7 @@ final class Matching {
                 used.stream().anyMatch(u -> u.isInAny(roles.topics())),
                 words,
                 false,
+                false,
                 saying.turned(),
                 Found.Hearing.NONE);
     }

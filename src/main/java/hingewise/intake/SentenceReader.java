@@ -59,11 +59,13 @@ final class SentenceReader {
     }
 
     /**
-     * Words that tell of this phone as they stand: neither asked nor turned by others, nor on a condition.
+     * Words that tell of this phone as they stand: neither asked nor turned by others.
      *
      * @param past whether they tell what was
+     * @param silent whether they seem to tell of another phone, or on a condition, or what nobody looked at
+     * @param part whether they name a part of the phone
      */
-    record Told(List<Word> words, boolean past, double certainty) {}
+    record Told(List<Word> words, boolean past, boolean silent, boolean part, double certainty) {}
 
     /**
      * @param next the clause behind this sentence, which may answer it
@@ -158,7 +160,7 @@ final class SentenceReader {
             if (!mute) {
                 clause.mentions().forEach(m -> mention(clause, m, turned, certainty));
             }
-            if (!mute && !turned && !question) {
+            if (!turned && !question && reply != Reply.UNKNOWN) {
                 tell(i, certainty);
             }
             if (!sayings.isEmpty()) {
@@ -259,6 +261,8 @@ final class SentenceReader {
                             .sentence()
                             .subList(of.get(0).from(), clauses.get(last).to()),
                     of.stream().anyMatch(c -> c.speaksOfThePast(roles)),
+                    silent.get(first, last + 1).cardinality() > 0,
+                    of.stream().anyMatch(c -> !c.groups().isEmpty()),
                     certainty));
         }
 

@@ -3,7 +3,6 @@ package hingewise.intake;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.List;
 
 /** Takes out what a {@link Packer} has packed, in the same order. */
@@ -26,14 +25,14 @@ final class Unpacker {
     /** @throws RuntimeException if there are none here */
     float[] numbers() {
         float[] numbers = new float[in.getInt()];
-        BitSet kept = BitSet.valueOf(bytes());
-        for (int i = kept.nextSetBit(0); i >= 0; i = kept.nextSetBit(i + 1)) {
+        for (int i = 0; i < numbers.length; i++) {
             numbers[i] = Float.intBitsToFloat(in.getInt());
         }
         return numbers;
     }
 
-    private byte[] bytes() {
+    /** @throws RuntimeException if there are none here */
+    byte[] bytes() {
         byte[] bytes = new byte[in.getInt()];
         in.get(bytes);
         return bytes;

@@ -24,14 +24,20 @@ public record Trust(double least, Map<Mark, Double> weights, Grounds grounds) {
         SCATTERED("scattered"),
         /** The highest chance that words around it make the claim, by the examples, in logarithms of odds. */
         CHANCE("chance"),
-        /** The same if a phrase is met, else none. */
-        CHANCE_BESIDE_PHRASE("chance-beside-phrase"),
-        /** The mean of these chances, in logarithms of odds. */
-        MEAN_CHANCE("mean-chance"),
         /** The chance of the likeliest claim about something else that the same words make, in logarithms of odds. */
         RIVAL("rival"),
         /** In how many stretches of the text it is heard by the examples alone, up to three. */
-        HEARD("heard");
+        HEARD("heard"),
+        /** The highest chance that words of the text make the opposite claim, in logarithms of odds. */
+        OPPOSITE("opposite"),
+        /** One if it is heard alone, and only where the words seem to tell of another phone or on a condition. */
+        SILENT("silent"),
+        /** One if it is heard alone and the words that make it likeliest name a part of the phone. */
+        HEARD_PART("heard-part"),
+        /** The logarithm of how many words make it likeliest if it is heard alone, else nought. */
+        HEARD_WORDS("heard-words"),
+        /** The highest chance that a whole sentence around it makes the claim, in logarithms of odds. */
+        SENTENCE("sentence");
 
         private final String id;
 

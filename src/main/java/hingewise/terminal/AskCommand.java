@@ -78,7 +78,7 @@ final class AskCommand implements Callable<Integer> {
                     + " question is answered");
         }
         if (reply.isPresent()) {
-            answers(new ReplyReader(rules, rulesOption.reader(rules)).read(asked, text(reply.get())), asked);
+            answers(new ReplyReader(rules, rulesOption.reader(rules, console)).read(asked, text(reply.get())), asked);
         } else {
             questions(asked, languages);
         }

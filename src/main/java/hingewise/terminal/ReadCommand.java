@@ -63,7 +63,7 @@ final class ReadCommand implements Callable<Integer> {
         if (text.guessed()) {
             console.complain(file + " is not UTF-8 text, and was read as " + Guessed.GUESS);
         }
-        ListingReader.Read read = rulesOption.reader(rules).read(text.text());
+        ListingReader.Read read = rulesOption.reader(rules, console).read(text.text());
         List<Suggestion> suggestions = read.suggestions().stream()
                 .filter(s -> family.map(f -> observation(rules, s).families().contains(f))
                         .orElse(true))

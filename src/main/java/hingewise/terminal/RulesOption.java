@@ -37,8 +37,12 @@ final class RulesOption {
     }
 
     /** @param rules as they were read */
-    ListingReader reader(RuleBook rules) {
-        return Readers.of(files(), rules);
+    ListingReader reader(RuleBook rules, Console console) {
+        return Readers.of(
+                files(),
+                rules,
+                () -> console.complain("learning from the examples of this rule book, which are not the program's own:"
+                        + " this takes up to a minute"));
     }
 
     private static Optional<Path> givenTo(CommandSpec outer) {

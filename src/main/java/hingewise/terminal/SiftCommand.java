@@ -71,7 +71,7 @@ final class SiftCommand implements Callable<Integer> {
         }
         RuleBook rules = rulesOption.read();
         Shop shop = figures.shop(rules);
-        ListingReader reader = rulesOption.reader(rules);
+        ListingReader reader = rulesOption.reader(rules, console);
         Sifter sifter = new Sifter(
                 rules.families().keySet(),
                 shop,

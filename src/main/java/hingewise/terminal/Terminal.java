@@ -148,7 +148,7 @@ public final class Terminal {
                         RuleBook read = rules.read();
                         return new FiguresOption().assessor(read, console);
                     },
-                    rules::reader,
+                    r -> rules.reader(r, console),
                     DemoCases.find());
             instead.ifPresent(console::complain);
             return (instead.isEmpty() ? ExitCode.OK : ExitCode.BAD_INPUT).number();

@@ -82,7 +82,8 @@ class ClassifierTest {
 
     /**
      * Against commons-math: the weights that make the examples likeliest (logistic regression, Cox 1958, JRSS B 20:215-242),
-     * found by conjugate gradients. On a claim drawn from known weights the two seldom take different sides.
+     * found by conjugate gradients. On a claim that is drawn from known weights, so that hidden units are not needed, the two
+     * seldom take different sides.
      */
     @Test
     void itTakesTheSideOfTheLikeliestWeights() {

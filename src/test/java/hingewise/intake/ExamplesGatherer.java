@@ -24,7 +24,7 @@ final class ExamplesGatherer {
     /** @param arguments a language, and the files to leave out, so that the examples can be tested by those */
     public static void main(String[] arguments) {
         RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
-        ListingReader reader = Readers.of(RuleFiles.SHIPPED, rules);
+        ListingReader reader = Readers.of(RuleFiles.SHIPPED, rules, () -> {});
         String language = arguments[0];
         Set<String> left = Stream.of(arguments).skip(1).collect(Collectors.toSet());
         Map<String, Map<Boolean, Set<String>>> examples = new TreeMap<>();

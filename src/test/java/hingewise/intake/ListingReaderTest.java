@@ -17,7 +17,7 @@ class ListingReaderTest {
     private static final RuleBook RULES =
             RuleBookReader.readShipped().ruleBook().orElseThrow();
 
-    private static final ListingReader READER = Readers.of(RuleFiles.SHIPPED, RULES);
+    private static final ListingReader READER = Readers.of(RuleFiles.SHIPPED, RULES, () -> {});
 
     private Set<String> read(String text) {
         Set<String> read = new TreeSet<>();

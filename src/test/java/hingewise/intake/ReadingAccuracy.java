@@ -18,7 +18,7 @@ final class ReadingAccuracy {
 
     public static void main(String[] arguments) {
         RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
-        ListingReader reader = Readers.of(RuleFiles.SHIPPED, rules);
+        ListingReader reader = Readers.of(RuleFiles.SHIPPED, rules, () -> {});
         Stream<String> names = Stream.of(
                         Stream.of(Labelled.WRITTEN, Labelled.FRESH),
                         Labelled.added().stream(),

@@ -21,7 +21,7 @@ class ReplyReaderTest {
             .map(id -> Objects.requireNonNull(RULES.observations().get(id)))
             .toList();
 
-    private static final ReplyReader READER = new ReplyReader(RULES, Readers.of(RuleFiles.SHIPPED, RULES));
+    private static final ReplyReader READER = new ReplyReader(RULES, Readers.of(RuleFiles.SHIPPED, RULES, () -> {}));
 
     @ParameterizedTest
     @CsvSource(

@@ -30,7 +30,7 @@ final class TrustFit {
 
     public static void main(String[] arguments) {
         RuleBook rules = RuleBookReader.readShipped().ruleBook().orElseThrow();
-        ListingReader reader = Readers.of(RuleFiles.SHIPPED, rules);
+        ListingReader reader = Readers.of(RuleFiles.SHIPPED, rules, () -> {});
         for (String language : rules.languages().keySet()) {
             List<RealVector> marks = new ArrayList<>();
             List<Double> right = new ArrayList<>();
@@ -53,11 +53,16 @@ final class TrustFit {
                 .filter(f -> rules.observations().containsKey(f.about()))
                 .collect(Collectors.groupingBy(f -> f.about() + (f.yes() ? "=yes" : "=no")));
         sides.forEach((label, agreeing) -> {
-            Map<Mark, Double> of = new EnumMap<>(Marks.of(agreeing));
+            Map<Mark, Double> of = new EnumMap<>(Marks.of(agreeing, sides.getOrDefault(opposite(label), List.of())));
             marks.add(
                     new ArrayRealVector(of.values().stream().mapToDouble(v -> v).toArray()));
             right.add(text.labels().contains(label) ? 1.0 : 0.0);
         });
+    }
+
+    private static String opposite(String label) {
+        String about = label.substring(0, label.lastIndexOf('='));
+        return about + (label.endsWith("=yes") ? "=no" : "=yes");
     }
 
     private static RealVector fit(List<RealVector> marks, List<Double> right) {

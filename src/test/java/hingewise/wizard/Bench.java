@@ -38,7 +38,7 @@ public final class Bench {
 
     /** A reader of texts by the shipped rule book. */
     public static ListingReader reader(RuleBook rules) {
-        return Readers.of(RuleFiles.SHIPPED, rules);
+        return Readers.of(RuleFiles.SHIPPED, rules, () -> {});
     }
 
     private static Assessor read() {

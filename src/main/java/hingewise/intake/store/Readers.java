@@ -16,25 +16,33 @@ public final class Readers {
      * A reader of texts by a rule book.
      *
      * @param files where it was read from
+     * @param learning is run before its examples are learned from, which takes up to a minute
      * @throws ExamplesException if its examples must be learned from and have mistakes
      */
-    public static ListingReader of(RuleFiles files, RuleBook rules) {
-        return of(Store.SHIPPED, files, rules);
+    public static ListingReader of(RuleFiles files, RuleBook rules, Runnable learning) {
+        return of(Store.SHIPPED, files, rules, learning);
     }
 
-    static ListingReader of(Store store, RuleFiles files, RuleBook rules) {
+    static ListingReader of(Store store, RuleFiles files, RuleBook rules, Runnable learning) {
         Learned learned = files.digest()
-                .flatMap(d -> store.find(rules.languages().keySet(), d))
-                .orElseGet(() -> learned(files, rules));
+                .flatMap(d ->
+                        store.find(rules.languages().keySet(), o -> o.rules().equals(d)))
+                .orElseGet(() -> learned(store, files, rules, learning));
         return new ListingReader(rules, learned);
     }
 
-    private static Learned learned(RuleFiles files, RuleBook rules) {
+    /** Another rule book whose words and examples are the same teaches the same. */
+    private static Learned learned(Store store, RuleFiles files, RuleBook rules, Runnable learning) {
         WholeReading whole = files.readWhole();
         List<Problem> problems = whole.reading().problems();
         if (!problems.isEmpty()) {
             throw new ExamplesException(problems.stream().map(Problem::text).toList());
         }
-        return Learned.from(rules, whole.examples());
+        String lessons = Learned.digest(rules, whole.examples());
+        return store.find(rules.languages().keySet(), o -> o.lessons().equals(lessons))
+                .orElseGet(() -> {
+                    learning.run();
+                    return Learned.from(rules, whole.examples());
+                });
     }
 }

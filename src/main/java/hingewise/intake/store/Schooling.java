@@ -15,6 +15,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.lucene.util.Version;
 
@@ -41,14 +42,23 @@ public final class Schooling {
         if (digest.isEmpty() || rules.isEmpty()) {
             return;
         }
-        Store.Origin origin = new Store.Origin(digest.get(), learner(classes));
-        if (new Store(name -> bytes(folder.resolve(name)))
-                .holds(rules.get().languages().keySet(), origin)) {
+        String learner = learner(classes);
+        Set<String> languages = rules.get().languages().keySet();
+        Store store = new Store(name -> bytes(folder.resolve(name)));
+        if (store.find(
+                        languages,
+                        o -> o.rules().equals(digest.get()) && o.learner().equals(learner))
+                .isPresent()) {
             return;
         }
         WholeReading whole = files.readWhole();
         if (whole.reading().ruleBook().isPresent()) {
-            Learned learned = Learned.from(rules.get(), whole.examples());
+            String lessons = Learned.digest(rules.get(), whole.examples());
+            Learned learned = store.find(
+                            languages,
+                            o -> o.lessons().equals(lessons) && o.learner().equals(learner))
+                    .orElseGet(() -> Learned.from(rules.get(), whole.examples()));
+            Store.Origin origin = new Store.Origin(digest.get(), lessons, learner);
             Files.createDirectories(folder);
             for (Map.Entry<String, byte[]> packed : learned.packed().entrySet()) {
                 Path file = folder.resolve(Store.name(packed.getKey()));

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.zip.CRC32;
 
 /**
@@ -24,15 +25,16 @@ record Store(Function<String, Optional<byte[]>> files) {
     /** The files that come with the program. */
     static final Store SHIPPED = new Store(Store::resource);
 
-    private static final String FORMAT = "hingewise learned 1";
+    private static final String FORMAT = "hingewise learned 2";
 
     /**
      * What stands at the head of each file.
      *
      * @param rules digest of the rule book that was learned from
+     * @param lessons digest of all in it that was learned from
      * @param learner digest of the code that learned
      */
-    record Origin(String rules, String learner) {}
+    record Origin(String rules, String lessons, String learner) {}
 
     private record File(Origin origin, byte[] packed) {}
 
@@ -40,13 +42,11 @@ record Store(Function<String, Optional<byte[]>> files) {
         return "learned-" + language;
     }
 
-    /** @param rules digest of the rule book whose languages these are */
-    Optional<Learned> find(Collection<String> languages, String rules) {
+    /** @param fits whether what comes from there is what these languages teach */
+    Optional<Learned> find(Collection<String> languages, Predicate<Origin> fits) {
         Map<String, byte[]> packed = new LinkedHashMap<>();
         for (String language : languages) {
-            file(language)
-                    .filter(f -> f.origin().rules().equals(rules))
-                    .ifPresent(f -> packed.put(language, f.packed()));
+            file(language).filter(f -> fits.test(f.origin())).ifPresent(f -> packed.put(language, f.packed()));
         }
         return packed.size() == languages.size() ? unpacked(packed) : Optional.empty();
     }
@@ -60,12 +60,6 @@ record Store(Function<String, Optional<byte[]>> files) {
         }
     }
 
-    /** Whether each language was learned from this rule book by this code. */
-    boolean holds(Collection<String> languages, Origin origin) {
-        return languages.stream()
-                .allMatch(l -> file(l).filter(f -> f.origin().equals(origin)).isPresent());
-    }
-
     private Optional<File> file(String language) {
         return files.apply(name(language)).flatMap(Store::opened);
     }
@@ -76,6 +70,7 @@ record Store(Function<String, Optional<byte[]>> files) {
         out.writeUTF(FORMAT);
         out.writeUTF(Learned.KIND);
         out.writeUTF(origin.rules());
+        out.writeUTF(origin.lessons());
         out.writeUTF(origin.learner());
         out.writeLong(sum(packed));
         out.write(packed);
@@ -85,7 +80,7 @@ record Store(Function<String, Optional<byte[]>> files) {
     private static Optional<File> opened(byte[] bytes) {
         try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes))) {
             boolean readable = in.readUTF().equals(FORMAT) && in.readUTF().equals(Learned.KIND);
-            Origin origin = new Origin(in.readUTF(), in.readUTF());
+            Origin origin = new Origin(in.readUTF(), in.readUTF(), in.readUTF());
             long sum = in.readLong();
             byte[] packed = in.readAllBytes();
             return readable && sum == sum(packed) ? Optional.of(new File(origin, packed)) : Optional.empty();

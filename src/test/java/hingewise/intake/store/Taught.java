@@ -29,16 +29,19 @@ record Taught(Path folder) {
                 topics: [screen]
                 trust:
                   least: .5
-                  always: 0
+                  always: -2
                   phrase: 0
                   part: 0
                   several-words: 0
                   scattered: 0
                   chance: 1
-                  chance-beside-phrase: 0
-                  mean-chance: 0
                   rival: 0
                   heard: 0
+                  opposite: 0
+                  silent: 0
+                  heard-part: 0
+                  heard-words: 0
+                  sentence: 0
                   because: Invented for a test.
                   source: invented
                 because: Invented for a test.
@@ -83,6 +86,10 @@ record Taught(Path folder) {
 
     String digest() {
         return files().digest().orElseThrow();
+    }
+
+    String lessons() {
+        return Learned.digest(rules(), files().readWhole().examples());
     }
 
     Learned learned() {
