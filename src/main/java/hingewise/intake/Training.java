@@ -10,7 +10,7 @@ import java.util.Random;
  * Teaches a {@link Network} by gradient descent on the logarithmic loss of all claims, in batches, with steps by Adam
  * (Kingma & Ba 2015, ICLR), weights that decay a little (Loshchilov & Hutter 2019, ICLR) and hidden units that are left
  * out at random while learning (Srivastava et al. 2014, JMLR 15:1929-1958). The same lessons and seed give the same
- * network.
+ * network, on any machine.
  */
 final class Training {
     /**
@@ -101,7 +101,7 @@ final class Training {
             boolean made = next < lesson.claims().length && lesson.claims()[next] == c;
             next += made ? 1 : 0;
             if (made || odds[c] > CLEARLY_NOT) {
-                learn(c, (float) (1 / (1 + Math.exp(-odds[c])) - (made ? 1 : 0)));
+                learn(c, (float) (1 / (1 + StrictMath.exp(-odds[c])) - (made ? 1 : 0)));
             }
         }
         for (int h = 0; h < HIDDEN; h++) {

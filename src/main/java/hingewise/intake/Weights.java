@@ -41,7 +41,8 @@ final class Weights {
      * @param lessons in the batch
      */
     void step(double rate, int batches, int lessons) {
-        float length = (float) (rate * Math.sqrt(1 - Math.pow(SQUARES_KEPT, batches)) / (1 - Math.pow(KEPT, batches)));
+        float length = (float)
+                (rate * Math.sqrt(1 - StrictMath.pow(SQUARES_KEPT, batches)) / (1 - StrictMath.pow(KEPT, batches)));
         float less = (float) (1 - rate * DECAY);
         for (int r = 0; r < now.length; r++) {
             step(now[r], slope[r], mean[r], square[r], length, less, 1f / lessons);
