@@ -7,9 +7,12 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
@@ -28,6 +31,9 @@ public final class Learned {
     private static final long SEED = 1;
     /** So many of the sentences are learned joined to another as well. */
     private static final double JOINED = .3;
+
+    /** Of so many the one most like it is joined to a sentence. */
+    private static final int CHOICE = 20;
 
     private static final List<String> JOINTS = List.of(", ", "; ", ". ");
 
@@ -99,19 +105,36 @@ public final class Learned {
         return claims;
     }
 
-    /** With some sentences joined to others: what two sentences claim they claim together. */
+    /**
+     * With some sentences joined to others: what two sentences claim they claim together. They are joined to those that are
+     * most like them, so that it is learned what is said of which part.
+     */
     private static Map<String, Set<String>> together(Map<String, Set<String>> claims) {
         Map<String, Set<String>> together = new LinkedHashMap<>(claims);
         List<String> sentences = new ArrayList<>(claims.keySet());
         Random random = new Random(SEED);
         for (int n = 0; n < JOINED * sentences.size(); n++) {
             String one = sentences.get(random.nextInt(sentences.size()));
-            String other = sentences.get(random.nextInt(sentences.size()));
+            Set<String> words = words(one);
+            String other = random.ints(CHOICE, 0, sentences.size())
+                    .mapToObj(sentences::get)
+                    .max(Comparator.comparingDouble(s -> likeness(words, words(s))))
+                    .orElseThrow();
             Set<String> both = new TreeSet<>(Objects.requireNonNull(claims.get(one)));
             both.addAll(Objects.requireNonNull(claims.get(other)));
             together.put(one + JOINTS.get(random.nextInt(JOINTS.size())) + other, both);
         }
         return together;
+    }
+
+    private static Set<String> words(String sentence) {
+        return new HashSet<>(List.of(sentence.toLowerCase(Locale.ROOT).split("\\W+")));
+    }
+
+    /** The share of words that are in both (Jaccard's index). */
+    private static double likeness(Set<String> one, Set<String> other) {
+        long both = one.stream().filter(other::contains).count();
+        return both / (double) (one.size() + other.size() - both);
     }
 
     private static void add(Map<String, Set<String>> claims, String sentence, Claim claim) {

@@ -20,8 +20,8 @@ import java.util.Set;
 public final class ListingReader {
     private static final Comparator<Found> FIRMER =
             Comparator.comparingInt(Found::terms).thenComparingDouble(Found::certainty);
-    /** Chances within a fiftieth are as good. */
-    private static final double AS_LIKELY = 50;
+    /** Chances within a thousandth are as good. */
+    private static final double AS_LIKELY = 1000;
     /** Of words that are as firm, those are quoted that make the claim likeliest, and of these the fewest. */
     private static final Comparator<Found> TELLING = FIRMER.thenComparingLong(
                     f -> Math.round(AS_LIKELY * f.evidence().chance()))
