@@ -20,11 +20,9 @@ import java.util.Set;
 public final class ListingReader {
     private static final Comparator<Found> FIRMER =
             Comparator.comparingInt(Found::terms).thenComparingDouble(Found::certainty);
-    /** Chances within a thousandth are as good. */
-    private static final double AS_LIKELY = 1000;
     /** Of words that are as firm, those are quoted that make the claim likeliest, and of these the fewest. */
     private static final Comparator<Found> TELLING = FIRMER.thenComparingLong(
-                    f -> Math.round(AS_LIKELY * f.evidence().chance()))
+                    f -> Math.round(logOdds(f.evidence().chance())))
             .thenComparingInt(f -> f.start() - f.end());
 
     private final Languages languages;
@@ -216,5 +214,9 @@ public final class ListingReader {
 
     private static boolean contradict(Found one, Found other) {
         return one.evidence().byPhrase() && other.evidence().byPhrase() && FIRMER.compare(one, other) == 0;
+    }
+
+    private static double logOdds(double chance) {
+        return Math.log(chance / (1 - chance));
     }
 }
