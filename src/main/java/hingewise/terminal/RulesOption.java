@@ -42,7 +42,7 @@ final class RulesOption {
                 files(),
                 rules,
                 () -> console.complain("learning from the examples of this rule book, which are not the program's own:"
-                        + " this takes up to a minute"));
+                        + " this may take a few minutes"));
     }
 
     private static Optional<Path> givenTo(CommandSpec outer) {
