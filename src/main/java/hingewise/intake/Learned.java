@@ -54,7 +54,7 @@ public final class Learned {
         }
     }
 
-    /** Learns from examples, which takes up to a minute. The same lessons teach the same. */
+    /** Learns from examples, which takes half a minute or more. The same lessons teach the same. */
     public static Learned from(RuleBook rules, List<Examples> examples) {
         Map<String, Classifier> classifiers = new LinkedHashMap<>();
         new Languages(rules)

@@ -16,7 +16,7 @@ public final class Readers {
      * A reader of texts by a rule book.
      *
      * @param files where it was read from
-     * @param learning is run before its examples are learned from, which takes up to a minute
+     * @param learning is run before its examples are learned from, which takes half a minute or more
      * @throws ExamplesException if its examples must be learned from and have mistakes
      */
     public static ListingReader of(RuleFiles files, RuleBook rules, Runnable learning) {
